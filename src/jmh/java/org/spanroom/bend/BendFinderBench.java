@@ -28,7 +28,7 @@ public class BendFinderBench {
     private final BendFinder finder = new BendFinder(ShippedConfig.get().bend());
 
     /** Vertices of the line. */
-    @Param({"6", "20", "200"})
+    @Param({"2", "3", "5", "6", "20", "27", "200"})
     public int vertices;
 
     private Line line;

@@ -16,9 +16,16 @@ import org.spanroom.model.bend.Bends;
  */
 public final class BendFinder {
     private final BendSettings settings;
+    private final boolean screening;
 
     public BendFinder(BendSettings settings) {
+        this(settings, true);
+    }
+
+    /** For tests: a finder that does not screen fits every line, every part of it each time that it is needed, and finds the same. */
+    BendFinder(BendSettings settings, boolean screening) {
         this.settings = settings;
+        this.screening = screening;
     }
 
     /**
@@ -27,6 +34,9 @@ public final class BendFinder {
      * @param insideDiameterMm bore of the duct, by which the sweep radius is assumed where the line shows none
      */
     public Bends find(Line ground, double insideDiameterMm) {
+        if (screening && ground.size() < 3) {
+            return Bends.NONE;
+        }
         return find(Trace.of(ground), settings.sweepRadiusM(insideDiameterMm));
     }
 
@@ -34,14 +44,26 @@ public final class BendFinder {
         if (trace.size() < 3) {
             return Bends.NONE;
         }
+        if (screening && isSurelyStraight(trace)) {
+            return Bends.NONE;
+        }
         double priorM = NoiseLevel.priorM(settings);
-        Noise plain = NoiseLevel.estimate(trace, Noise.independent(priorM, priorM), settings);
-        double shownM = Math.max(NoiseLevel.leastM(settings), NoiseLevel.rawM(trace, plain));
+        Noise prior = Noise.independent(priorM, priorM);
+        double rawM = NoiseLevel.rawM(trace, prior);
+        Noise plain = NoiseLevel.estimate(trace, prior, rawM, settings);
+        double shownM = Math.max(NoiseLevel.leastM(settings), rawM);
         Noise least = plain.withSigma(Math.min(plain.sigmaM, shownM));
         if (trace.isStraight(0, trace.size() - 1, NoiseLevel.toleranceM(least, settings))) {
             return Bends.NONE;
         }
-        Explanation best = new PathChoice(trace, settings).choose(plain);
-        return new Placing(best.chain(), settings, best.noise()).place(sweepRadiusM);
+        Explanation best = new PathChoice(trace, settings, screening ? Fits.MOST_KNOWN : 0).choose(plain, rawM);
+        return new Placing(best, settings).place(sweepRadiusM);
+    }
+
+    /** Returns whether a line is straight whatever its noise; the line must be longer than any tolerance that its noise could allow. */
+    private boolean isSurelyStraight(Trace trace) {
+        int last = trace.size() - 1;
+        return trace.distanceM(0, last) > settings.drawingToleranceM()
+                && trace.isStraight(0, last, NoiseLevel.leastToleranceM(settings));
     }
 }

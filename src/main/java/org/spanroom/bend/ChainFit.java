@@ -27,6 +27,7 @@ final class ChainFit {
     private final double[] kept;
     private double squares;
     private double hopelessAbove = Double.POSITIVE_INFINITY;
+    private double earlyCost = -1;
 
     private ChainFit(TangentChain chain, double sigmaM) {
         this.chain = chain;
@@ -34,17 +35,26 @@ final class ChainFit {
         this.kept = new double[3 * chain.arcs + 2];
     }
 
-    /** Fits all unknowns; returns the sum of squares in variances, infinite where no fit is possible. */
-    static double fit(TangentChain chain, double sigmaM) {
-        var fit = new ChainFit(chain, sigmaM);
-        return fit.chooseRadii() ? fit.run() : Double.POSITIVE_INFINITY;
+    /** Fits all unknowns of a path, and returns it with what it costs. */
+    static Fits.Fitted fit(TangentChain chain, double sigmaM) {
+        return new ChainFit(chain, sigmaM).fitted();
     }
 
     /** Fits all unknowns, and gives up early where the sum will stay far above a limit. */
-    static double fitUnlessAbove(TangentChain chain, double sigmaM, double limit) {
+    static Fits.Fitted fitUnlessAbove(TangentChain chain, double sigmaM, double limit) {
         var fit = new ChainFit(chain, sigmaM);
-        fit.hopelessAbove = 5 * limit + 1000;
-        return fit.chooseRadii() ? fit.run() : Double.POSITIVE_INFINITY;
+        fit.hopelessAbove = hopelessAbove(limit);
+        return fit.fitted();
+    }
+
+    /** Returns the cost from which a fit is given up early that is asked for only below a limit. */
+    static double hopelessAbove(double limit) {
+        return 5 * limit + 1000;
+    }
+
+    private Fits.Fitted fitted() {
+        double cost = chooseRadii() ? run() : Double.POSITIVE_INFINITY;
+        return new Fits.Fitted(chain, cost, earlyCost);
     }
 
     /**
@@ -106,19 +116,18 @@ final class ChainFit {
 
     private void chooseRadius(int arc) {
         double tangentM = likelyTangentM(arc);
+        double tangentRatio = Math.tan(chain.turnRad(arc) / 2);
         double least = chain.squaresAround(arc);
         double best = 0;
         for (double share : TANGENT_SHARES) {
-            chain.radiusM[arc] = share * tangentM / Math.tan(chain.turnRad(arc) / 2);
-            chain.placeCenter(arc);
+            chain.setRadius(arc, share * tangentM / tangentRatio);
             double tried = chain.squaresAround(arc);
             if (tried < least) {
                 least = tried;
                 best = chain.radiusM[arc];
             }
         }
-        chain.radiusM[arc] = best;
-        chain.placeCenter(arc);
+        chain.setRadius(arc, best);
     }
 
     private double likelyTangentM(int arc) {
@@ -138,7 +147,10 @@ final class ChainFit {
             chain.linearize(system);
             double before = squares;
             damping = step(system, damping);
-            boolean hopeless = pass >= PATIENCE && squares * weight > hopelessAbove;
+            if (pass == PATIENCE) {
+                earlyCost = squares * weight;
+            }
+            boolean hopeless = pass == PATIENCE && earlyCost > hopelessAbove;
             if (damping < 0 || hopeless || (before - squares) * weight < SETTLED) {
                 break;
             }

@@ -16,7 +16,7 @@ final class ChainSlopes {
         double away = Math.sqrt(awayX * awayX + awayY * awayY);
         double unitX = away > 1e-9 ? awayX / away : 0;
         double unitY = away > 1e-9 ? awayY / away : 0;
-        double sinTurn = chain.side[arc] * Math.sin(chain.turnRad(arc));
+        double sinTurn = chain.sinTurn[arc];
         double byFirst = chain.side[arc] * (unitX * chain.cos[next] + unitY * chain.sin[next]) / sinTurn;
         double bySecond = -chain.side[arc] * (unitX * chain.cos[arc] + unitY * chain.sin[arc]) / sinTurn;
         values[0] = byFirst * chain.leavesM[arc];
@@ -29,7 +29,7 @@ final class ChainSlopes {
     /** How the miss of a corner of one vertex changes with its two straights and its radius. */
     void fillMiss(TangentChain chain, int arc, double placeX, double placeY) {
         int next = arc + 1;
-        double sinTurn = chain.side[arc] * Math.sin(chain.turnRad(arc));
+        double sinTurn = chain.sinTurn[arc];
         double cosTurn = Math.cos(chain.turnRad(arc));
         double share = chain.sideways(arc);
         double awayX = placeX - chain.centerX[arc];

@@ -14,6 +14,16 @@ final class Corners {
         this.last = last;
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Corners that && Arrays.equals(first, that.first) && Arrays.equals(last, that.last);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(first) + Arrays.hashCode(last);
+    }
+
     int count() {
         return first.length;
     }
@@ -37,14 +47,25 @@ final class Corners {
         return new Corners(newFirst, newLast);
     }
 
-    Corners without(int group) {
-        int[] newFirst = new int[first.length - 1];
-        int[] newLast = new int[first.length - 1];
-        for (int old = 0, at = 0; old < first.length; old++) {
-            if (old != group) {
-                newFirst[at] = first[old];
-                newLast[at++] = last[old];
-            }
+    /** Returns the groups with each made one with those up to another, by its place; its own where it stays as it is. */
+    Corners merged(int[] upTo) {
+        int[] newFirst = new int[first.length];
+        int[] newLast = new int[first.length];
+        int count = 0;
+        for (int group = 0; group < first.length; group = upTo[group] + 1) {
+            newFirst[count] = first[group];
+            newLast[count++] = last[upTo[group]];
+        }
+        return new Corners(Arrays.copyOf(newFirst, count), Arrays.copyOf(newLast, count));
+    }
+
+    /** Returns some of the groups, whose places lie in reverse order in a range of an array. */
+    Corners picked(int[] reversed, int from, int to) {
+        int[] newFirst = new int[to - from];
+        int[] newLast = new int[to - from];
+        for (int at = 0; at < newFirst.length; at++) {
+            newFirst[at] = first[reversed[to - 1 - at]];
+            newLast[at] = last[reversed[to - 1 - at]];
         }
         return new Corners(newFirst, newLast);
     }

@@ -30,11 +30,16 @@ final class NoiseLevel {
 
     /** Returns the noise that neighboring vertices show, under noise of a kind. */
     static Noise estimate(Trace trace, Noise kind, BendSettings settings) {
+        return estimate(trace, kind, rawM(trace, kind), settings);
+    }
+
+    /** The same where {@link #rawM} is known. */
+    static Noise estimate(Trace trace, Noise kind, double rawM, BendSettings settings) {
         int inner = trace.size() - 2;
         if (inner < FEWEST_VERTICES) {
             return kind.withSigma(kind.priorM);
         }
-        double blendM = blendM(rawM(trace, kind), inner / 6.0, kind, settings);
+        double blendM = blendM(rawM, inner / 6.0, kind, settings);
         // Each corner spoils three distances: among few vertices corners outvote noise, and the prior is the better
         // start.
         boolean doubtful = inner < FEWEST_SURE_VERTICES && blendM > 2 * kind.priorM;
@@ -74,6 +79,11 @@ final class NoiseLevel {
     /** Returns how far a vertex may be off the line before it shows a turn: four deviations, or less by the settings. */
     static double toleranceM(Noise noise, BendSettings settings) {
         return Math.min(settings.drawingToleranceM(), DEVIATIONS * noise.sigmaM);
+    }
+
+    /** Returns the least that {@link #toleranceM} can be. */
+    static double leastToleranceM(BendSettings settings) {
+        return Math.min(settings.drawingToleranceM(), DEVIATIONS * leastM(settings));
     }
 
     private static double mostM(Noise kind, BendSettings settings) {

@@ -40,16 +40,19 @@ final class PathChoice {
 
     private final Trace trace;
     private final BendSettings settings;
+    private final int mostKnownFits;
 
-    PathChoice(Trace trace, BendSettings settings) {
+    PathChoice(Trace trace, BendSettings settings, int mostKnownFits) {
         this.trace = trace;
         this.settings = settings;
+        this.mostKnownFits = mostKnownFits;
     }
 
-    Explanation choose(Noise plain) {
+    /** Returns the best explanation; takes the noise to begin with and what neighboring vertices show by themselves. */
+    Explanation choose(Noise plain, double rawM) {
         Explanation best = explain(plain, 0);
         double leastM = NoiseLevel.leastM(settings);
-        if (best.noise().sigmaM > 2 * leastM && NoiseLevel.rawM(trace, plain) < 0.5 * best.noise().sigmaM) {
+        if (best.noise().sigmaM > 2 * leastM && rawM < 0.5 * best.noise().sigmaM) {
             Noise exact = Noise.independent(leastM, leastM);
             best = mayBe(exact, best) ? better(best, explain(exact, EXACT_PRICE)) : best;
         }
@@ -92,7 +95,8 @@ final class PathChoice {
 
     private Explanation explain(Noise start, double price) {
         Noise noise = start;
-        TangentChain chain = fit(noise);
+        var fits = new Fits(trace, noise, mostKnownFits);
+        TangentChain chain = fit(fits);
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             Noise left = noiseLeft(chain, noise);
             boolean same = left.wanderM == noise.wanderM
@@ -102,17 +106,18 @@ final class PathChoice {
                 break;
             }
             noise = left;
-            chain = fit(noise);
+            fits = new Fits(trace, noise, mostKnownFits);
+            chain = fit(fits);
         }
-        return new Explanation(chain, noise, price + cost(chain, noise));
+        return new Explanation(chain, fits, price + cost(chain, noise));
     }
 
-    private TangentChain fit(Noise noise) {
-        int[] joints = CornerSearch.cut(trace, noise, CORNER_PRICE, 2 * settings.drawingToleranceM());
-        Corners corners = new TurnSelection(trace, settings, noise).select(joints);
-        var chain = new TangentChain(trace, noise, corners, 0, trace.size() - 1);
-        ChainFit.fit(chain, noise.sigmaM);
-        ChainFit.sharpenLone(chain, noise.sigmaM);
+    private TangentChain fit(Fits fits) {
+        int[] joints = CornerSearch.cut(trace, fits.noise, CORNER_PRICE, 2 * settings.drawingToleranceM());
+        Corners corners = new TurnSelection(fits, settings).select(joints);
+        TangentChain chain =
+                fits.fit(new Fits.Part(corners, 0, trace.size() - 1)).chain().copy();
+        ChainFit.sharpenLone(chain, fits.noise.sigmaM);
         return chain;
     }
 

@@ -40,13 +40,13 @@ final class Placing {
 
     private final TangentChain chain;
     private final BendSettings settings;
-    private final Noise noise;
+    private final Fits fits;
     private final Trace trace;
 
-    Placing(TangentChain chain, BendSettings settings, Noise noise) {
-        this.chain = chain;
+    Placing(Explanation path, BendSettings settings) {
+        this.chain = path.chain();
         this.settings = settings;
-        this.noise = noise;
+        this.fits = path.fits();
         this.trace = chain.trace;
     }
 
@@ -74,7 +74,7 @@ final class Placing {
     private void addDraft(List<Draft> drafts, int arc, double sweepRadiusM) {
         var draft = new Draft(chain.side[arc], arc);
         draft.turnRad = turnWithinLine(arc);
-        var reading = new RadiusReading(chain, arc, noise, settings);
+        var reading = new RadiusReading(chain, arc, fits, settings);
         draft.assumed = !reading.isMeasured();
         draft.radiusM = draft.assumed ? sweepRadiusM : Math.min(chain.radiusM[arc], reading.smallestRadiusM());
         double lengthM = draft.turnRad * (draft.assumed ? sweepRadiusM : chain.radiusM[arc]);
@@ -125,9 +125,9 @@ final class Placing {
         }
         Corners parts = chain.corners.slice(draft.firstArc, draft.lastArc + 1);
         Corners joint = parts.merged(0, parts.count() - 1);
-        var one = new TangentChain(trace, noise, joint, windowStart(draft), windowEnd(draft));
-        ChainFit.fit(one, noise.sigmaM);
-        var reading = new RadiusReading(one, 0, noise, settings);
+        TangentChain one = fits.fit(new Fits.Part(joint, windowStart(draft), windowEnd(draft)))
+                .chain();
+        var reading = new RadiusReading(one, 0, fits, settings);
         if (reading.isMeasured() && one.farthestM() <= settings.drawingToleranceM()) {
             draft.assumed = false;
             draft.radiusM = reading.smallestRadiusM();

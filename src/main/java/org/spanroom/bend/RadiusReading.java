@@ -29,16 +29,14 @@ final class RadiusReading {
 
     private final Trace trace;
     private final double sigmaM;
-    private final TangentChain round;
     private final boolean measured;
     private final double smallestRadiusM;
 
-    RadiusReading(TangentChain chain, int arc, Noise noise, BendSettings settings) {
+    RadiusReading(TangentChain chain, int arc, Fits fits, BendSettings settings) {
         this.trace = chain.trace;
-        this.sigmaM = noise.sigmaM;
+        this.sigmaM = fits.noise.sigmaM;
         int from = chain.windowStart(arc);
         int to = chain.windowEnd(arc);
-        this.round = new TangentChain(trace, noise, chain.corners.slice(arc, arc + 1), from, to);
         double slackM = Math.max(2 * sigmaM, 0.02 * chain.radiusM[arc]);
         int onArc = chain.radiusM[arc] > LEAST_RADIUS_M ? ArcVertices.on(chain, arc, slackM) : 0;
         if (onArc < FEWEST_ARC_VERTICES
@@ -47,11 +45,12 @@ final class RadiusReading {
             this.smallestRadiusM = chain.radiusM[arc];
             return;
         }
-        double one = ChainFit.fit(round, sigmaM);
-        double corner = ChainFit.fitCorners(new TangentChain(trace, noise, round.corners, from, to), sigmaM);
-        this.measured = round.radiusM[0] > LEAST_RADIUS_M
-                && corner - one > (onArc < DRAWN_ARC_VERTICES ? RADIUS_PRICE : DRAWN_ARC_PRICE);
-        this.smallestRadiusM = measured ? readSmallest(one) : chain.radiusM[arc];
+        var part = new Fits.Part(chain.corners.slice(arc, arc + 1), from, to);
+        Fits.Fitted round = fits.fit(part);
+        double corner = ChainFit.fitCorners(fits.unfitted(part), sigmaM);
+        this.measured = round.chain().radiusM[0] > LEAST_RADIUS_M
+                && corner - round.cost() > (onArc < DRAWN_ARC_VERTICES ? RADIUS_PRICE : DRAWN_ARC_PRICE);
+        this.smallestRadiusM = measured ? readSmallest(round.chain(), round.cost()) : chain.radiusM[arc];
     }
 
     boolean isMeasured() {
@@ -62,7 +61,7 @@ final class RadiusReading {
         return smallestRadiusM;
     }
 
-    private double readSmallest(double costOfOne) {
+    private double readSmallest(TangentChain round, double costOfOne) {
         int first = -1;
         int last = -1;
         for (int vertex = round.from; vertex <= round.to; vertex++) {

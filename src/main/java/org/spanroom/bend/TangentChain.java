@@ -39,12 +39,16 @@ final class TangentChain {
 
     final double[] reachesM;
 
-    private final Noise noise;
-    private final double[] originX;
-    private final double[] originY;
+    final Noise noise;
+    final double[] originX;
+    final double[] originY;
     final double[] cos;
     final double[] sin;
     final boolean[] sharp;
+
+    /** Sine of the turn of each arc, positive to the left. */
+    final double[] sinTurn;
+
 
     /** Lays straights between the groups of corners; radii begin at 0. */
     TangentChain(Trace trace, Noise noise, Corners corners, int from, int to) {
@@ -67,11 +71,30 @@ final class TangentChain {
         this.sin = new double[arcs + 1];
         this.radiusM = new double[arcs];
         this.sharp = new boolean[arcs];
+        this.sinTurn = new double[arcs];
         this.side = new double[arcs];
         this.centerX = new double[arcs];
         this.centerY = new double[arcs];
         this.leavesM = new double[arcs];
         this.reachesM = new double[arcs];
+    }
+
+    /** Returns the same path, to be changed by itself. */
+    TangentChain copy() {
+        var chain = new TangentChain(arcs, trace, noise, corners, from, to);
+        double[][] own = arrays();
+        double[][] others = chain.arrays();
+        for (int i = 0; i < own.length; i++) {
+            System.arraycopy(own[i], 0, others[i], 0, own[i].length);
+        }
+        System.arraycopy(sharp, 0, chain.sharp, 0, arcs);
+        return chain;
+    }
+
+    private double[][] arrays() {
+        return new double[][] {
+            phiRad, rhoM, radiusM, side, centerX, centerY, leavesM, reachesM, originX, originY, cos, sin, sinTurn
+        };
     }
 
     /** Returns the same path as this one, of a single arc, with that arc made of two halves that may go their own ways. */
@@ -172,6 +195,7 @@ final class TangentChain {
 
     /** Finds centers and points of contact; returns false where the directions leave the valid range. */
     boolean settle() {
+        trace.residuals().forget(this);
         for (int line = 0; line <= arcs; line++) {
             cos[line] = Math.cos(phiRad[line]);
             sin[line] = Math.sin(phiRad[line]);
@@ -186,67 +210,45 @@ final class TangentChain {
         return true;
     }
 
-    /** Finds the center and the points of contact of an arc again. */
-    void placeCenter(int arc) {
+    /** Gives an arc another radius, the straights being as they are. */
+    void setRadius(int arc, double otherM) {
+        trace.residuals().forget(this);
+        radiusM[arc] = otherM;
+        placeRound(arc);
+    }
+
+    private void placeCenter(int arc) {
+        sinTurn[arc] = side[arc] * Math.sin(turnRad(arc));
+        placeRound(arc);
+    }
+
+    /** Finds the center and the points of contact of an arc whose turn is known. */
+    private void placeRound(int arc) {
         int next = arc + 1;
-        double sinTurn = side[arc] * Math.sin(turnRad(arc));
         // Both distances from the first straight's origin: large coordinates would cost digits where the turn is small.
         double shiftX = originX[next] - originX[arc];
         double shiftY = originY[next] - originY[arc];
         double fromFirst = rhoM[arc] + side[arc] * radiusM[arc];
         double fromSecond = rhoM[next] + side[arc] * radiusM[arc] - sin[next] * shiftX + cos[next] * shiftY;
-        centerX[arc] = originX[arc] + (cos[next] * fromFirst - cos[arc] * fromSecond) / sinTurn;
-        centerY[arc] = originY[arc] + (sin[next] * fromFirst - sin[arc] * fromSecond) / sinTurn;
+        centerX[arc] = originX[arc] + (cos[next] * fromFirst - cos[arc] * fromSecond) / sinTurn[arc];
+        centerY[arc] = originY[arc] + (sin[next] * fromFirst - sin[arc] * fromSecond) / sinTurn[arc];
         leavesM[arc] = station(arc, centerX[arc], centerY[arc]);
         reachesM[arc] = station(next, centerX[arc], centerY[arc]);
     }
 
     /** Returns the sum of squared residuals in square meters. */
     double squares() {
-        return squares(from, to, 0);
+        return trace.residuals().squares(this);
     }
 
     /** Returns the part of the sum that one arc has a say in. */
     double squaresAround(int arc) {
-        return squares(windowStart(arc), windowEnd(arc), Math.max(0, arc - 1));
-    }
-
-    private double squares(int first, int last, int firstGroup) {
-        trace.countVisits(last - first + 1L);
-        double sum = 0;
-        double before = 0;
-        int group = firstGroup;
-        for (int vertex = first; vertex <= last; vertex++) {
-            while (group < arcs && vertex > corners.last[group]) {
-                group++;
-            }
-            double placeX = trace.xM[vertex];
-            double placeY = trace.yM[vertex];
-            double offM = pieceOffset(pieceOf(vertex, group), placeX, placeY);
-            double fresh = vertex == first || !noise.wanders()
-                    ? offM
-                    : noise.gain[vertex] * (offM - noise.memory[vertex] * before);
-            before = offM;
-            sum += fresh * fresh;
-            if (isLoneCorner(vertex, group)) {
-                double missM = missM(group, placeX, placeY);
-                sum += missM * missM;
-            }
-        }
-        return sum;
+        return trace.residuals().squares(this, windowStart(arc), windowEnd(arc), Math.max(0, arc - 1));
     }
 
     /** Returns each vertex's signed distance to the left of the path. */
     double[] offsetsM() {
-        double[] offM = new double[to - from + 1];
-        int group = 0;
-        for (int vertex = from; vertex <= to; vertex++) {
-            while (group < arcs && vertex > corners.last[group]) {
-                group++;
-            }
-            offM[vertex - from] = pieceOffset(pieceOf(vertex, group), trace.xM[vertex], trace.yM[vertex]);
-        }
-        return offM;
+        return trace.residuals().offsetsM(this);
     }
 
     /** Returns the largest distance of a vertex from the path. */
@@ -265,43 +267,7 @@ final class TangentChain {
 
     /** Fills the normal equations in meters. */
     void linearize(BandedSystem system) {
-        system.clear();
-        trace.countVisits(to - from + 1L);
-        var slopes = new ChainSlopes();
-        double[] slope = slopes.values;
-        var pair = noise.wanders() ? new Innovation(noise, from) : null;
-        int group = 0;
-        for (int vertex = from; vertex <= to; vertex++) {
-            while (group < arcs && vertex > corners.last[group]) {
-                group++;
-            }
-            int piece = pieceOf(vertex, group);
-            double placeX = trace.xM[vertex];
-            double placeY = trace.yM[vertex];
-            double offM = pieceOffset(piece, placeX, placeY);
-            if (piece % 2 == 0) {
-                slope[0] = -station(piece / 2, placeX, placeY);
-                slope[1] = -1;
-            } else {
-                slopes.fillArc(this, piece / 2, placeX, placeY);
-            }
-            if (pair == null) {
-                system.add(3 * (piece / 2), slope, piece % 2 == 0 ? 2 : ARC_WIDTH, offM);
-            } else {
-                pair.add(system, vertex, 3 * (piece / 2), slope, piece % 2 == 0 ? 2 : ARC_WIDTH, offM);
-            }
-            if (isLoneCorner(vertex, group)) {
-                double missM = missM(group, placeX, placeY);
-                if (missM > 0) {
-                    slopes.fillMiss(this, group, placeX, placeY);
-                    system.add(3 * group, slope, ARC_WIDTH, missM);
-                }
-            }
-        }
-    }
-
-    private boolean isLoneCorner(int vertex, int group) {
-        return group < arcs && vertex == corners.first[group] && isLone(group);
+        trace.residuals().linearize(this, system);
     }
 
     /**
@@ -309,7 +275,7 @@ final class TangentChain {
      * the vertex, so the path must turn there too, or the straights beside it could swing about their other vertices. Of a
      * gentle turn counts only as much as its straights part over that length.
      */
-    private double missM(int arc, double placeX, double placeY) {
+    double missM(int arc, double placeX, double placeY) {
         double before = leavesM[arc] - station(arc, placeX, placeY);
         double after = station(arc + 1, placeX, placeY) - reachesM[arc];
         return Math.max(0, Math.max(before, after)) * sideways(arc);
@@ -343,7 +309,7 @@ final class TangentChain {
         return leavesM[arc + 1] - reachesM[arc];
     }
 
-    private double pieceOffset(int piece, double placeX, double placeY) {
+    double pieceOffset(int piece, double placeX, double placeY) {
         return piece % 2 == 0 ? offset(piece / 2, placeX, placeY) : offsetFromArc(piece / 2, placeX, placeY);
     }
 
@@ -355,22 +321,33 @@ final class TangentChain {
             return withinGroup(group, placeX, placeY);
         }
         double along = station(group, placeX, placeY);
-        double startsM = group > 0 ? reachesM[group - 1] : Double.NEGATIVE_INFINITY;
-        double endsM = group < arcs ? leavesM[group] : Double.POSITIVE_INFINITY;
-        if (startsM > endsM) {
-            startsM = 0.5 * (startsM + endsM);
-            endsM = startsM;
-        }
-        if (along < startsM) {
-            return station(group - 1, placeX, placeY) < leavesM[group - 1] ? 2 * group - 2 : 2 * group - 1;
-        }
-        if (along > endsM) {
-            return station(group + 1, placeX, placeY) > reachesM[group] ? 2 * group + 2 : 2 * group + 1;
-        }
-        return 2 * group;
+        boolean before = along < startsM(group);
+        return before || along > endsM(group) ? besideStraight(group, vertex, before) : 2 * group;
     }
 
-    private int withinGroup(int arc, double placeX, double placeY) {
+    /** Returns where a straight begins; halfway to its end where the arcs beside it overlap. */
+    double startsM(int line) {
+        double startM = line > 0 ? reachesM[line - 1] : Double.NEGATIVE_INFINITY;
+        double endM = line < arcs ? leavesM[line] : Double.POSITIVE_INFINITY;
+        return startM > endM ? 0.5 * (startM + endM) : startM;
+    }
+
+    double endsM(int line) {
+        double endM = line < arcs ? leavesM[line] : Double.POSITIVE_INFINITY;
+        return Math.max(startsM(line), endM);
+    }
+
+    /** Returns the piece of a vertex that is before or after its straight. */
+    int besideStraight(int line, int vertex, boolean before) {
+        double placeX = trace.xM[vertex];
+        double placeY = trace.yM[vertex];
+        if (before) {
+            return station(line - 1, placeX, placeY) < leavesM[line - 1] ? 2 * line - 2 : 2 * line - 1;
+        }
+        return station(line + 1, placeX, placeY) > reachesM[line] ? 2 * line + 2 : 2 * line + 1;
+    }
+
+    int withinGroup(int arc, double placeX, double placeY) {
         boolean before = station(arc, placeX, placeY) < leavesM[arc];
         boolean after = station(arc + 1, placeX, placeY) > reachesM[arc];
         if (before && after) {

@@ -1,6 +1,7 @@
 package org.spanroom.bend;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import org.spanroom.model.Line;
 
 /** The vertices of a drawn line without its duplicates, each with its distance along the line. */
@@ -12,6 +13,8 @@ final class Trace {
     final double[] yM;
     final double[] alongM;
     final double lengthM;
+
+    private @Nullable Residuals residuals;
 
     /** How often a vertex was looked at: what the work on a line is measured by. */
     private long visits;
@@ -57,6 +60,16 @@ final class Trace {
 
     long visits() {
         return visits;
+    }
+
+    /** Returns where residuals of these vertices are found. */
+    Residuals residuals() {
+        Residuals known = residuals;
+        if (known == null) {
+            known = new Residuals(this);
+            residuals = known;
+        }
+        return known;
     }
 
     double distanceM(int one, int other) {

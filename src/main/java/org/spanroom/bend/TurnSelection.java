@@ -1,8 +1,7 @@
 package org.spanroom.bend;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.spanroom.model.bend.BendSettings;
@@ -32,39 +31,45 @@ final class TurnSelection {
     /** Savings closer than this are the same: the last digits of coordinates must not choose between equal places. */
     private static final double TIE = 0.2;
 
+    /**
+     * Corners that are dropped one after another leave ever longer stretches to look at: in all this many vertices are, before fewer to
+     * each side have to do. No line of less than 14 000 vertices, and no corner with fewer to each side, is judged by less.
+     */
+    private static final int MOST_LOOKS = 200_000_000;
+
+    /** As many vertices as the longest straight piece of the first cut has. */
+    private static final int LEAST_REACH = 400;
+
+    /** A fifth of a kilobyte each. */
+    private static final int MOST_ANSWERS = 1_000_000;
+
     private final Trace trace;
     private final BendSettings settings;
+    private final Fits fits;
     private final Noise noise;
     private final double sigmaM;
     private final double toleranceM;
     private final double bendPrice;
-    private final Map<List<Integer>, Saving> answers = new LinkedHashMap<>();
-    private final Saving nothing = new Saving(-1, Optional.empty(), 0);
-    private Corners corners = Corners.NONE;
+
+    /** How many vertices to each side are looked at where corners are judged. */
+    private final int reach;
+
 
     /** What joining some groups saves; asked again in every round, answered once. */
-    private record Question(int from, int to, Corners corners) {
-        List<Integer> key() {
-            List<Integer> key = new ArrayList<>(2 * corners.count() + 2);
-            key.add(from);
-            key.add(to);
-            for (int group = 0; group < corners.count(); group++) {
-                key.add(corners.first[group]);
-                key.add(corners.last[group]);
-            }
-            return key;
-        }
-    }
+    private final Map<Fits.Part, Saving> answers = new HashMap<>();
+
+    private final Saving nothing = new Saving(-1, Optional.empty(), 0);
+    private Corners corners = Corners.NONE;
 
     /** What joining saves: bounds at once; the exact value takes one additional fit, and is calculated when it is requested. */
     private final class Saving {
         private final double least;
         private final double most;
-        private final Optional<TangentChain> separate;
+        private final Optional<Fits.Part> separate;
         private double exact = Double.NaN;
 
-        /** Takes what the path of one bend saves over a free one, and the path of several bends, not yet fitted, with its cost. */
-        Saving(double least, Optional<TangentChain> separate, double unfitted) {
+        /** Takes what the path of one bend saves over a free one, and the path of several bends with its cost where not fitted. */
+        Saving(double least, Optional<Fits.Part> separate, double unfitted) {
             this.least = least;
             this.most = least + unfitted;
             this.separate = separate;
@@ -74,24 +79,27 @@ final class TurnSelection {
             return least > 0 || (most > 0 && exact() > 0);
         }
 
+        /** Compares exact values, which are calculated only where their bounds leave it open; the other's is needed next. */
         boolean isNoLessThan(Saving other) {
-            return least >= other.most - TIE || exact() >= other.exact() - TIE;
+            return least >= other.most - TIE || least >= other.exact() - TIE || exact() >= other.exact() - TIE;
         }
 
         private double exact() {
             if (Double.isNaN(exact)) {
-                exact = separate.isPresent() ? least + ChainFit.fit(separate.get(), sigmaM) : least;
+                exact = separate.isPresent() ? least + fits.fit(separate.get()).cost() : least;
             }
             return exact;
         }
     }
 
-    TurnSelection(Trace trace, BendSettings settings, Noise noise) {
-        this.trace = trace;
+    TurnSelection(Fits fits, BendSettings settings) {
+        this.trace = fits.trace;
         this.settings = settings;
-        this.noise = noise;
+        this.fits = fits;
+        this.noise = fits.noise;
         this.sigmaM = noise.sigmaM;
         this.bendPrice = noise.bendPrice();
+        this.reach = Math.max(LEAST_REACH, MOST_LOOKS / trace.size());
         this.toleranceM = NoiseLevel.toleranceM(noise, settings);
     }
 
@@ -129,6 +137,7 @@ final class TurnSelection {
         int[] single = new int[turns.length];
         System.arraycopy(joints, 1, single, 0, single.length);
         corners = new Corners(single, single.clone());
+        int[] joinedWith = ownEnds();
         for (int end = turns.length - 1; end >= 0; ) {
             int start = end;
             double total = Math.abs(turns[end]);
@@ -143,10 +152,11 @@ final class TurnSelection {
                 total += Math.abs(turns[start]);
             }
             if (start < end && joiningSaves(start, end, stretch).isPositive()) {
-                corners = corners.merged(start, end);
+                joinedWith[start] = end;
             }
             end = start - 1;
         }
+        corners = corners.merged(joinedWith);
     }
 
     /**
@@ -209,19 +219,27 @@ final class TurnSelection {
             boolean asked = more < WITNESSES - 1 || most > MOST_STRETCH;
             saves[place] = asked ? joiningSaves(place, place + more, most) : nothing;
         }
-        boolean joined = false;
+        int[] joinedWith = ownEnds();
         int untouched = corners.count();
         for (int place = places - 1; place >= 0; place--) {
             boolean best = place + more < untouched
                     && saves[place].isPositive()
                     && (place == 0 || saves[place].isNoLessThan(saves[place - 1]));
             if (best) {
-                corners = corners.merged(place, place + more);
-                joined = true;
+                joinedWith[place] = place + more;
                 untouched = place;
             }
         }
+        boolean joined = untouched < corners.count();
+        corners = corners.merged(joinedWith);
         return joined;
+    }
+
+    /** Returns the place of each group: what each is joined up to where none is joined. */
+    private int[] ownEnds() {
+        int[] ends = new int[corners.count()];
+        Arrays.setAll(ends, group -> group);
+        return ends;
     }
 
     private static double most(double[] stretch, int from, int to) {
@@ -249,22 +267,31 @@ final class TurnSelection {
         if (stretch > MOST_STRETCH && (Double.isInfinite(stretch) || last - first + 1 < WITNESSES)) {
             return nothing;
         }
-        var question = new Question(windowStart(fromGroup), windowEnd(toGroup), corners.slice(fromGroup, toGroup + 1));
-        return answers.computeIfAbsent(question.key(), key -> saves(question, stretch));
+        var part =
+                new Fits.Part(corners.slice(fromGroup, toGroup + 1), windowStart(fromGroup), windowEnd(toGroup));
+        Saving known = answers.get(part);
+        if (known == null) {
+            known = saves(part, stretch);
+            if (answers.size() >= MOST_ANSWERS) {
+                answers.clear();
+            }
+            answers.put(part, known);
+        }
+        return known;
     }
 
-    private Saving saves(Question question, double stretch) {
-        Corners apart = question.corners();
-        double price = bendPrice * (apart.count() - 1);
-        var separate = new TangentChain(trace, noise, apart, question.from(), question.to());
+    private Saving saves(Fits.Part apart, double stretch) {
+        Corners groups = apart.corners();
+        double price = bendPrice * (groups.count() - 1);
+        TangentChain separate = fits.unfitted(apart);
         separate.settle();
         double bound = separate.squares() / (sigmaM * sigmaM);
-        var joined = new TangentChain(trace, noise, apart.merged(0, apart.count() - 1), question.from(), question.to());
-        double one = ChainFit.fitUnlessAbove(joined, sigmaM, bound + price);
-        if (one > bound + price || !isWitnessed(joined, stretch)) {
+        var joined = new Fits.Part(groups.merged(0, groups.count() - 1), apart.from(), apart.to());
+        Fits.Fitted one = fits.fitUnlessAbove(joined, bound + price);
+        if (one.cost() > bound + price || !isWitnessed(one.chain(), stretch)) {
             return nothing;
         }
-        return new Saving(price - one, Optional.of(separate), bound);
+        return new Saving(price - one.cost(), Optional.of(apart), bound);
     }
 
     /** Returns whether enough vertices show one arc; where its chords are longer than is common, also between its ends. */
@@ -276,23 +303,32 @@ final class TurnSelection {
     }
 
     private void dropNoise() {
+        dropNoise(1);
+        dropNoise(2);
+    }
+
+    /** Drops groups that are noise, or so many neighbors that are noise together, from the last one on. */
+    private void dropNoise(int together) {
+        int[] kept = new int[corners.count()];
+        int count = 0;
         for (int group = corners.count() - 1; group >= 0; group--) {
-            if (isNoise(group, group)) {
-                corners = corners.without(group);
+            // Kept ones lie in reverse order.
+            int behind = count - together;
+            int to = behind < 0 ? trace.size() - 1 : corners.first[kept[behind]];
+            kept[count++] = group;
+            if (count >= together && isNoise(corners.picked(kept, count - together, count), windowStart(group), to)) {
+                count -= together;
             }
         }
-        for (int group = corners.count() - 2; group >= 0; group--) {
-            if (group + 1 < corners.count() && isNoise(group, group + 1)) {
-                corners = corners.without(group + 1).without(group);
-            }
-        }
+        corners = corners.picked(kept, 0, count);
     }
 
     /** Returns whether bends are noise together: of two, each may be needed only to make up for the other. */
-    private boolean isNoise(int group, int last) {
-        int from = windowStart(group);
-        int to = windowEnd(last);
-        double price = bendPrice * (last - group + 1);
+    private boolean isNoise(Corners groups, int windowFrom, int windowTo) {
+        int from = Math.max(windowFrom, groups.first[0] - reach);
+        int to = Math.min(windowTo, groups.last[groups.count() - 1] + reach);
+        double price = bendPrice * groups.count();
+        trace.countVisits(to - from + 1L);
         Straight straight = Straight.through(trace, from, to);
         if (straight.foldsBack(trace, from, to, 2 * settings.drawingToleranceM())) {
             return false;
@@ -304,17 +340,19 @@ final class TurnSelection {
         if (without < price) {
             return true;
         }
-        var bent = new TangentChain(trace, noise, corners.slice(group, last + 1), from, to);
+        TangentChain bent = fits.unfitted(new Fits.Part(groups, from, to));
         bent.settle();
         double asCorners = bent.squares() / (sigmaM * sigmaM);
-        return without - asCorners < price && without - ChainFit.fit(bent, sigmaM) < price;
+        return without - asCorners < price && without - fits.fit(bent).cost() < price;
     }
 
     private int windowStart(int group) {
-        return group == 0 ? 0 : corners.last[group - 1];
+        int start = group == 0 ? 0 : corners.last[group - 1];
+        return Math.max(start, corners.first[group] - reach);
     }
 
     private int windowEnd(int group) {
-        return group == corners.count() - 1 ? trace.size() - 1 : corners.first[group + 1];
+        int end = group == corners.count() - 1 ? trace.size() - 1 : corners.first[group + 1];
+        return Math.min(end, corners.last[group] + reach);
     }
 }

@@ -18,8 +18,8 @@ final class ContentsPacker {
 
     private final Packer packer;
     private final double sleeveSlackMm;
-    private final RecentAnswers<Question, Packing> answered = new RecentAnswers<>(ANSWERS_KEPT);
-    private final RecentAnswers<Resting, double[]> resting = new RecentAnswers<>(ANSWERS_KEPT);
+    private final RecentAnswers<Question, Answered> answered = new RecentAnswers<>(ANSWERS_KEPT);
+    private final RecentAnswers<Resting, Settling.Rest> resting = new RecentAnswers<>(ANSWERS_KEPT);
 
     /**
      * A packer of what is in bores.
@@ -37,10 +37,13 @@ final class ContentsPacker {
     /** Circles at rest in a bore, as they lie after packing into so much of it. */
     private record Resting(PackingTask task, double usableMm) {}
 
+    /** An answer with the work that it takes. */
+    private record Answered(Packing packing, Work work) {}
+
     /** Returns whether things go into a bore, without what is in them. */
-    PackingOutcome outcome(BoreShape shape, double usableMm, List<Item> items) {
+    PackingOutcome outcome(BoreShape shape, double usableMm, List<Item> items, Work work) {
         return usableMm > 0
-                ? packer.pack(task(shape, usableMm, Item.inOrder(items))).outcome()
+                ? packer.pack(task(shape, usableMm, Item.inOrder(items)), work).outcome()
                 : PackingOutcome.DOES_NOT_FIT;
     }
 
@@ -49,23 +52,39 @@ final class ContentsPacker {
      *
      * @param boreMm the whole bore, which the drawing shows
      * @param usableMm what of it they may take up
+     * @param work what it takes is added to
      */
-    Packing pack(BoreShape shape, double boreMm, double usableMm, List<Item> items) {
+    Packing pack(BoreShape shape, double boreMm, double usableMm, List<Item> items, Work work) {
         if (usableMm <= 0) {
             return new Packing(
                     PackingOutcome.DOES_NOT_FIT, usableMm, "the allowance leaves no usable bore", 0, Optional.empty());
         }
-        return answered.get(new Question(shape, boreMm, usableMm, Item.inOrder(items)), this::answer);
+        var question = new Question(shape, boreMm, usableMm, Item.inOrder(items));
+        if (work.isSpent()) {
+            return answer(question, work);
+        }
+        Answered known = answered.get(question, this::answered);
+        work.add(known.work());
+        return known.packing();
     }
 
-    private Packing answer(Question question) {
+    /** Work ends here as if the question were all of a cross-section, so that the answer depends on nothing else. */
+    private Answered answered(Question question) {
+        Work work = Work.ofSection();
+        return new Answered(answer(question, work), work);
+    }
+
+    private Packing answer(Question question, Work work) {
         List<Item> items = question.items();
-        Packed packed = packer.pack(task(question.shape(), question.usableMm(), items));
-        List<Packed> nested = items.stream().map(this::packWithin).toList();
+        Packed packed = packer.pack(task(question.shape(), question.usableMm(), items), work);
+        List<Packed> nested = items.stream()
+                .map(item -> packer.pack(taskWithin(item), work))
+                .toList();
         PackingOutcome outcome = worst(packed, nested);
         Optional<Arrangement> arrangement = outcome == PackingOutcome.DOES_NOT_FIT
                 ? Optional.empty()
-                : Optional.of(new Arrangement(question.shape(), question.boreMm(), place(question, packed, nested)));
+                : Optional.of(new Arrangement(
+                        question.shape(), question.boreMm(), place(question, packed, nested, work)));
         return new Packing(
                 outcome,
                 marginMm(question.usableMm(), items, packed, nested),
@@ -88,10 +107,6 @@ final class ContentsPacker {
                 .mapToDouble(BoreContents.Wire::outsideDiameterMm)
                 .toArray();
         return PackingTask.of(BoreShape.ROUND, item.insideDiameterMm(), diametersMm);
-    }
-
-    private Packed packWithin(Item item) {
-        return packer.pack(taskWithin(item));
     }
 
     private static PackingOutcome worst(Packed packed, List<Packed> nested) {
@@ -143,9 +158,9 @@ final class ContentsPacker {
         return worst(packed, nested) == PackingOutcome.UNDECIDED ? widestMm : 0;
     }
 
-    private List<PlacedCircle> place(Question question, Packed packed, List<Packed> nested) {
+    private List<PlacedCircle> place(Question question, Packed packed, List<Packed> nested, Work work) {
         List<Item> items = question.items();
-        double[] centers = atRest(task(question.shape(), question.boreMm(), items), question.usableMm(), packed);
+        double[] centers = atRest(task(question.shape(), question.boreMm(), items), question.usableMm(), packed, work);
         int[] sleeves = sleeves(items, centers);
         var circles = new ArrayList<PlacedCircle>();
         for (int i = 0; i < items.size(); i++) {
@@ -155,7 +170,7 @@ final class ContentsPacker {
             int at = circles.size();
             circles.add(new PlacedCircle(
                     item.kind(), x, y, item.outsideDiameterMm(), item.insideDiameterMm(), -1, sleeves[i]));
-            double[] inner = atRest(taskWithin(item), item.insideDiameterMm(), nested.get(i));
+            double[] inner = atRest(taskWithin(item), item.insideDiameterMm(), nested.get(i), work);
             for (int k = 0; k < item.within().size(); k++) {
                 Item wire = Item.of(item.within().get(k));
                 circles.add(new PlacedCircle(
@@ -165,11 +180,14 @@ final class ContentsPacker {
         return circles;
     }
 
-    private double[] atRest(PackingTask task, double usableMm, Packed packed) {
-        if (!packed.isFit() || task.size() == 0) {
+    private double[] atRest(PackingTask task, double usableMm, Packed packed, Work work) {
+        if (!packed.isFit() || task.size() == 0 || work.isSpent()) {
             return packed.centersMm();
         }
-        return resting.get(new Resting(task, usableMm), key -> Settling.settle(task, packed.centersMm()));
+        Settling.Rest rest =
+                resting.get(new Resting(task, usableMm), key -> Settling.settle(task, packed.centersMm()));
+        work.add(rest.moves() * task.moveWork());
+        return rest.centersMm();
     }
 
     /** Returns the number of each thing's sleeve, from left to right; 0 for none. */

@@ -78,6 +78,11 @@ final class DistanceBound {
         return true;
     }
 
+    /** Returns how many circles were set into orders for the last answer. */
+    int work() {
+        return work;
+    }
+
     private static void cutInTwo(Ranges ranges, int circle, Deque<Ranges> cases) {
         double middle = (ranges.from()[circle] + ranges.to()[circle]) / 2;
         Ranges far = ranges.copy();

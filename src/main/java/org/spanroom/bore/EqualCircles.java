@@ -1,5 +1,7 @@
 package org.spanroom.bore;
 
+import java.util.stream.IntStream;
+
 /**
  * The least bores of equal circles, where they are proved to be the least, and a bound for all other numbers.
  *
@@ -53,6 +55,10 @@ final class EqualCircles {
 
     private static final int HALVINGS = 60;
 
+    /** Those of usual numbers, found once; crowded bores ask for all of them again and again. */
+    private static final double[] DISC_REACHES =
+            IntStream.range(0, 160).mapToDouble(EqualCircles::discReach).toArray();
+
     private EqualCircles() {}
 
     /** Returns whether the least bore of this many equal circles is proved. */
@@ -80,7 +86,10 @@ final class EqualCircles {
      * the centers ({@link #mostInDisc}).
      */
     static double olerHalfRatio(boolean square, int count) {
-        return square ? 1 + squareReach(count) / 2 : 1 + 2 * discReach(count);
+        if (square) {
+            return 1 + squareReach(count) / 2;
+        }
+        return 1 + 2 * (count < DISC_REACHES.length ? DISC_REACHES[count] : discReach(count));
     }
 
     private static double squareReach(int count) {

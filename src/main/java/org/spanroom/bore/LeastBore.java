@@ -27,13 +27,18 @@ final class LeastBore {
     /** Tenths of the moves behind the first starts after which a search ends, where the bore would have to be wider by the share beside it. */
     private static final int[] CHECKED_AFTER_TENTHS = {1, 4, 10};
 
+    /** What the first arrangement takes, in moves. */
+    private static final int FIRST_MOVES = 5;
+
     private static final double[] FAR_RATIOS = {0.03, 0.012, 0};
 
     private final PackingTask task;
     private final int mostMoves;
+    private final boolean isCutShort;
     private final List<Found> found = new ArrayList<>();
     private Optional<PackingSearch> search = Optional.empty();
     private Optional<Proof> proof = Optional.empty();
+    private final Work proofWork = Work.withoutEnd();
     private int moves;
 
     /** An arrangement, narrower than all before it, and the number of moves that led to it; 0 for the first start. */
@@ -43,11 +48,12 @@ final class LeastBore {
     /**
      * The least bore of the circles of a task, whatever its bore is.
      *
-     * @param mostMoves after this many the search gives up
+     * @param usualMoves after this many the search gives up, or after fewer where they would be too much {@link Work}
      */
-    LeastBore(PackingTask task, int mostMoves) {
+    LeastBore(PackingTask task, long usualMoves) {
         this.task = task;
-        this.mostMoves = mostMoves;
+        this.mostMoves = (int) Math.min(usualMoves, Work.MOST_OF_SEARCH / task.moveWork());
+        this.isCutShort = mostMoves < usualMoves;
     }
 
     private static int starts(PackingTask task) {
@@ -64,33 +70,46 @@ final class LeastBore {
         return search.leastHalfMm();
     }
 
-    /** Returns the answer for a task of these circles that no plain bound refutes. */
-    synchronized Packed answer(PackingTask asked) {
+    /**
+     * Returns the answer for a task of these circles that no plain bound refutes.
+     *
+     * @param work what the answer takes from the beginning is added to, whatever of it is known already
+     */
+    synchronized Packed answer(PackingTask asked, Work work) {
         int firstStarts = starts(task) - 1;
         advance(firstStarts, asked);
         Optional<Found> fitting = fitting(asked, firstStarts);
         if (fitting.isPresent()) {
+            addMoves(fitting.get().move(), work);
             return fits(fitting.get(), asked);
         }
         Proof needed = proof();
-        return needed.leastBoreMm() > asked.boreMm() + 2 * PackingBound.SLACK_MM
-                ? Packed.doesNotFit(needed)
-                : searched(asked, needed);
+        work.add(proofWork);
+        if (needed.leastBoreMm() > asked.boreMm() + 2 * PackingBound.SLACK_MM) {
+            addMoves(firstStarts, work);
+            return Packed.doesNotFit(needed);
+        }
+        return searched(asked, needed, work);
     }
 
-    private Packed searched(PackingTask asked, Proof needed) {
+    private void addMoves(int most, Work work) {
+        work.add((FIRST_MOVES + most) * task.moveWork());
+    }
+
+    private Packed searched(PackingTask asked, Proof needed, Work work) {
         for (int check = 0; check < CHECKED_AFTER_TENTHS.length; check++) {
             int most = starts(task) - 1 + (int) ((long) mostMoves * CHECKED_AFTER_TENTHS[check] / 10);
             advance(most, asked);
             Optional<Found> fitting = fitting(asked, most);
             if (fitting.isPresent()) {
+                addMoves(fitting.get().move(), work);
                 return fits(fitting.get(), asked);
             }
             if (bestBoreMm(most) > asked.boreMm() * (1 + FAR_RATIOS[check])) {
-                return undecided(asked, needed, most);
+                return undecided(asked, needed, most, work);
             }
         }
-        return undecided(asked, needed, starts(task) - 1 + mostMoves);
+        return undecided(asked, needed, starts(task) - 1 + mostMoves, work);
     }
 
     /** Makes moves up to a number, or until an arrangement meets the task. */
@@ -147,7 +166,11 @@ final class LeastBore {
     }
 
     /** The best arrangement pressed into the bore, for the drawing. */
-    private Packed undecided(PackingTask asked, Proof needed, int most) {
+    private Packed undecided(PackingTask asked, Proof needed, int most, Work work) {
+        addMoves(most, work);
+        if (isCutShort) {
+            work.leaveOpen();
+        }
         Found best = best(most);
         double[] pressed = best.centers().clone();
         var energy = new OverlapEnergy(asked);
@@ -158,7 +181,7 @@ final class LeastBore {
 
     private Proof proof() {
         if (proof.isEmpty()) {
-            proof = Optional.of(PackingBound.strongest(task, bestBoreMm(starts(task) - 1)));
+            proof = Optional.of(PackingBound.strongest(task, bestBoreMm(starts(task) - 1), proofWork));
         }
         return proof.get();
     }

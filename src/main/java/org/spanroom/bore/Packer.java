@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import org.spanroom.model.bore.KnownPacking;
+import org.spanroom.model.bore.PackingOutcome;
 
 /**
  * Decides whether circles go side by side into a bore: they do and here is how, they do not and this proves it, or neither
@@ -36,17 +37,34 @@ final class Packer {
     }
 
     Packed pack(PackingTask task) {
+        return pack(task, Work.withoutEnd());
+    }
+
+    /** Returns the answer, without a search once the work is spent; adds the work that the answer takes where it is not yet known. */
+    Packed pack(PackingTask task, Work work) {
         if (task.size() == 0) {
             return Packed.fits(0);
         }
         Optional<Proof> plain = PackingBound.findPlain(task);
-        return plain.isPresent()
-                ? Packed.doesNotFit(plain.get())
-                : leastBore(task.filling(DENSE_RATIO)).answer(task);
+        if (plain.isPresent()) {
+            return Packed.doesNotFit(plain.get());
+        }
+        if (!work.isSpent()) {
+            return leastBore(task.filling(DENSE_RATIO)).answer(task, work);
+        }
+        Packed answer = PlainAnswer.of(task);
+        if (answer.outcome() == PackingOutcome.UNDECIDED) {
+            work.leaveOpen();
+        }
+        return answer;
     }
 
     private LeastBore leastBore(PackingTask dense) {
-        return leastBores.computeIfAbsent(dense, key -> new LeastBore(key, effort * key.size() * key.size()));
+        return leastBores.computeIfAbsent(dense, key -> new LeastBore(key, usualMoves(key)));
+    }
+
+    private long usualMoves(PackingTask task) {
+        return (long) effort * task.size() * task.size();
     }
 
     /** Returns what was searched for, in a fixed order; what a bound proves is quickly proved again. */

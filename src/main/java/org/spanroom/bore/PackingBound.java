@@ -18,6 +18,11 @@ final class PackingBound {
 
     private static final int MOST_WORK = 600_000;
 
+    /** What a proof takes before cases of distances, in units of {@link Work}, and how many circles are set into orders in one. */
+    private static final int USUAL_WORK = 15_000;
+
+    private static final int PLACED_IN_A_UNIT = 20;
+
     private PackingBound() {}
 
     /** Finds a proof by widths, areas, and equal circles as small as the smallest of a group; takes microseconds. */
@@ -33,18 +38,20 @@ final class PackingBound {
      * the middle of a round bore take up, or by cases of their distances from it.
      *
      * @param knownMm a bore that the circles are known to go into
+     * @param work what it takes is added to
      */
-    static Proof strongest(PackingTask task, double knownMm) {
+    static Proof strongest(PackingTask task, double knownMm, Work work) {
         Proof strongest = strongestPlain(task);
         if (task.isSquare()) {
             return strongest;
         }
+        work.add(USUAL_WORK);
         double[] knownHalfMm = knownHalfMm(task, knownMm);
         for (int count = 3; count <= Math.min(task.size(), RingBound.MOST_CIRCLES); count++) {
             strongest = byAngles(task, count, knownHalfMm[count], strongest);
         }
         for (int count = 3; count <= Math.min(task.size(), DistanceBound.MOST_CIRCLES); count++) {
-            strongest = byDistances(task, count, knownHalfMm[count], strongest);
+            strongest = byDistances(task, count, knownHalfMm[count], strongest, work);
         }
         return strongest;
     }
@@ -67,14 +74,16 @@ final class PackingBound {
                 : best;
     }
 
-    private static Proof byDistances(PackingTask task, int count, double knownHalfMm, Proof best) {
+    private static Proof byDistances(PackingTask task, int count, double knownHalfMm, Proof best, Work work) {
         var distances = new DistanceBound(task, count);
         for (double shortRatio : SHORT_RATIOS) {
             double halfMm = knownHalfMm * (1 - shortRatio);
             if (2 * halfMm <= best.leastBoreMm()) {
                 return best;
             }
-            if (distances.refutes(halfMm, MOST_WORK)) {
+            boolean refuted = distances.refutes(halfMm, MOST_WORK);
+            work.add(distances.work() / PLACED_IN_A_UNIT);
+            if (refuted) {
                 return new Proof("distances from the middle of the bore, " + group(task, count), 2 * halfMm);
             }
         }
@@ -100,7 +109,7 @@ final class PackingBound {
         return task.isSquare() ? Math.sqrt(Math.PI * task.squaresMm2()) : 2 * Math.sqrt(task.squaresMm2());
     }
 
-    private static Proof strongestPlain(PackingTask task) {
+    static Proof strongestPlain(PackingTask task) {
         Proof area = new Proof("area of all " + task.size(), areaBoreMm(task));
         Proof width = new Proof("width of the two largest side by side", pairBoreMm(task));
         Proof equal = equal(task);
@@ -116,9 +125,12 @@ final class PackingBound {
     /** The largest k, each taken to be as small as the smallest of them, must go in. */
     private static Proof equal(PackingTask task) {
         int strongest = 1;
+        double strongestMm = equalBoreMm(task, 1);
         for (int count = 2; count <= task.size(); count++) {
-            if (equalBoreMm(task, count) > equalBoreMm(task, strongest)) {
+            double boreMm = equalBoreMm(task, count);
+            if (boreMm > strongestMm) {
                 strongest = count;
+                strongestMm = boreMm;
             }
         }
         boolean proved = EqualCircles.isProved(task.isSquare(), strongest);

@@ -85,7 +85,7 @@ final class PackingSearch {
             }
         }
         if (Double.isInfinite(leastHalfMm)) {
-            layInLine();
+            take(current, layInLine(task, current));
         }
         startsLeft = count - 1;
         vain = Integer.MAX_VALUE;
@@ -98,8 +98,8 @@ final class PackingSearch {
         }
     }
 
-    /** An arrangement that there always is: side by side along a diameter, sleeve by sleeve. */
-    private void layInLine() {
+    /** Fills in an arrangement that there always is, side by side along a diameter, sleeve by sleeve; returns half its bore. */
+    static double layInLine(PackingTask task, double[] centers) {
         int[] circles = IntStream.range(0, task.size())
                 .boxed()
                 .sorted(Comparator.comparingInt(task::sleeve))
@@ -108,11 +108,11 @@ final class PackingSearch {
         double wideMm = Arrays.stream(circles).mapToDouble(task::radiusMm).sum();
         double x = -wideMm;
         for (int circle : circles) {
-            current[2 * circle] = x + task.radiusMm(circle);
-            current[2 * circle + 1] = 0;
+            centers[2 * circle] = x + task.radiusMm(circle);
+            centers[2 * circle + 1] = 0;
             x += 2 * task.radiusMm(circle);
         }
-        take(current, wideMm);
+        return wideMm;
     }
 
     /** Makes one of the first starts, a move, or a new start after too many vain ones; returns whether a narrower arrangement was found. */

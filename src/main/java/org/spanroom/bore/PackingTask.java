@@ -16,6 +16,13 @@ final class PackingTask {
     /** Overlap that an arrangement may show and still be called one that fits: a nanometer, far below any tolerance of pipe. */
     static final double VERIFIED_MM = 1e-6;
 
+    private static final int FEW = 20;
+
+    /** Rows of more cells are found nearest to nearest. */
+    private static final int LONGEST_EXACT_ROW = 10;
+
+    private static final int NANOS = 1000;
+
     private final BoreShape shape;
     private final double boreMm;
     private final double[] radiiMm;
@@ -124,6 +131,31 @@ final class PackingTask {
 
     List<Integer> sleeves() {
         return Arrays.stream(sleeves).boxed().toList();
+    }
+
+    /**
+     * Returns what a move takes in a search for these circles, in units of {@link Work}: each goes with each, more steps lead downhill
+     * where they are many, and for equal cells of several sleeves rows are found again.
+     */
+    long moveWork() {
+        long size = size();
+        long cells = 0;
+        long exchanges = 0;
+        for (int i = 0; i < size; i++) {
+            if (sleeves[i] > 0) {
+                int own = 0;
+                for (int j = 0; j < size; j++) {
+                    own += sleeves[j] == sleeves[i] ? 1 : 0;
+                    exchanges += sleeves[j] != sleeves[i] && radiiMm[j] == radiiMm[i] ? 1 : 0;
+                }
+                cells = Math.max(cells, own);
+            }
+        }
+        return size * size * Math.max(FEW, size) / FEW + exchanges * rowWork(cells) / NANOS;
+    }
+
+    private static long rowWork(long cells) {
+        return cells <= 3 ? 0 : cells * cells << Math.min(cells, LONGEST_EXACT_ROW);
     }
 
     /** Returns whether some circles belong to sleeves. */

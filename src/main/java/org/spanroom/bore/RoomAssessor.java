@@ -7,7 +7,9 @@ import org.spanroom.model.bore.KnownPacking;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.bore.RoomSettings;
 import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Sleeve;
 import org.spanroom.model.network.Unrecoverable;
 
 /**
@@ -19,6 +21,9 @@ import org.spanroom.model.network.Unrecoverable;
 public final class RoomAssessor {
     /** Names the way of searching: what another way found is no answer for this one. Change it with the search. */
     public static final String METHOD = "2";
+
+    /** A duct of more innerducts, cables and cells than this is not packed: its room stays unknown. */
+    static final int MOST_THINGS = 300;
 
     /** As many as a city of half a million ducts has; about a kilobyte each. */
     private static final int ROOMS_KEPT = 150_000;
@@ -35,7 +40,7 @@ public final class RoomAssessor {
 
     /**
      * Returns the room in a duct with all innerducts out; where none can come out, what there is now and nothing more; where the
-     * contents are unknown, the bore's area alone.
+     * contents are unknown, or more than {@value #MOST_THINGS} things, the bore's area alone.
      *
      * <p>Into a duct recorded as collapsed or blocked nothing goes today; after recovery it is treated as cleared.
      */
@@ -43,11 +48,19 @@ public final class RoomAssessor {
         if (!duct.contents().known()) {
             return Room.unknown(duct.boreAreaMm2());
         }
+        if (things(duct.contents()) > MOST_THINGS) {
+            return Room.unknown(duct.boreAreaMm2());
+        }
         var section = BoreContents.of(duct, settings);
         Room room = rooms.get(section, key -> new Once(() -> count.count(key))).get();
         Room recovered = Unrecoverable.of(duct).map(room::unrecovered).orElse(room);
         Room passable = isClosed(duct.condition()) ? recovered.closed(Room.BORE_CLOSED) : recovered;
         return passable.reserving(duct.circumstances().positionsReserved());
+    }
+
+    private static long things(Contents contents) {
+        long cells = contents.sleeves().stream().mapToLong(Sleeve::cells).sum();
+        return contents.innerducts().size() + contents.cables().size() + cells;
     }
 
     private static boolean isClosed(Condition condition) {

@@ -36,8 +36,12 @@ final class RoomCount {
 
     /** Returns the room with all innerducts out; the choices in its cross-section hold what fewer pulls would give. */
     Room count(BoreContents section) {
+        return count(section, Work.ofSection());
+    }
+
+    Room count(BoreContents section, Work work) {
         int pipes = section.pipes().size();
-        CrossSection all = crossSection(section);
+        CrossSection all = crossSection(section, work);
         return new Room(
                 section.boreAreaMm2(),
                 Optional.of(all),
@@ -47,7 +51,7 @@ final class RoomCount {
                 Optional.empty());
     }
 
-    private CrossSection crossSection(BoreContents section) {
+    private CrossSection crossSection(BoreContents section, Work work) {
         var inDuct = new ArrayList<Item>();
         section.pipes().forEach(pipe -> inDuct.add(Item.of(pipe)));
         for (int number = 1; number <= section.fabrics().size(); number++) {
@@ -55,8 +59,10 @@ final class RoomCount {
         }
         section.looseWires().forEach(wire -> inDuct.add(Item.of(wire)));
         double boreMm = section.insideDiameterMm();
-        Packing before = packer.pack(section.shape(), boreMm, boreMm, inDuct);
-        return new CrossSection(before, contradiction(section, before), jamRatio(section), choices(section, before));
+        Packing before = packer.pack(section.shape(), boreMm, boreMm, inDuct, work);
+        List<PullChoice> choices = choices(section, before, work);
+        return new CrossSection(
+                before, contradiction(section, before), jamRatio(section), choices, work.hasLeftOpen());
     }
 
     private int positions(List<Pipe> pipes) {
@@ -67,29 +73,36 @@ final class RoomCount {
     }
 
     /** From none to all; where dead cables can be reached, once with them in and once with them out. */
-    private List<PullChoice> choices(BoreContents section, Packing before) {
-        PullChoice now = choice(section, 0, false, Optional.of(before));
+    private List<PullChoice> choices(BoreContents section, Packing before, Work work) {
+        PullChoice now = choice(section, 0, false, Optional.of(before), work);
+        int all = section.pipes().size();
+        // All out first: the choice that matters most, and holds least.
+        List<PullChoice> last = all > 0 ? choices(section, all, now, work) : List.of();
         var choices = new ArrayList<PullChoice>();
         choices.add(now.withNow(now.positionsAfter()));
-        for (int pulls = 1; pulls <= section.pipes().size(); pulls++) {
-            choices.add(choice(section, pulls, false, Optional.empty()).withNow(now.positionsAfter()));
-            PullChoice withDead = choice(section, pulls, true, Optional.empty());
-            if (withDead.deadCablesOut() > 0) {
-                choices.add(withDead.withNow(now.positionsAfter()));
-            }
+        for (int pulls = 1; pulls < all; pulls++) {
+            choices.addAll(choices(section, pulls, now, work));
         }
+        choices.addAll(last);
         return choices;
     }
 
+    private List<PullChoice> choices(BoreContents section, int pulls, PullChoice now, Work work) {
+        PullChoice with = choice(section, pulls, false, Optional.empty(), work).withNow(now.positionsAfter());
+        PullChoice without = choice(section, pulls, true, Optional.empty(), work).withNow(now.positionsAfter());
+        return without.deadCablesOut() > 0 ? List.of(with, without) : List.of(with);
+    }
+
     /** @param asItIs how the contents lie today, used if no innerduct comes out and nothing goes in */
-    private PullChoice choice(BoreContents section, int pulls, boolean deadComeOut, Optional<Packing> asItIs) {
+    private PullChoice choice(
+            BoreContents section, int pulls, boolean deadComeOut, Optional<Packing> asItIs, Work work) {
         List<Pipe> out = section.pipes().subList(0, pulls);
         List<Pipe> left = section.pipes().subList(pulls, section.pipes().size());
         List<Wire> freed = freed(section, out);
         List<Wire> loose =
                 freed.stream().filter(wire -> !deadComeOut || !wire.dead()).toList();
         var held = new Held(loose, left, section.fabrics());
-        Sleeves sleeves = rule.most(section, held);
+        Sleeves sleeves = rule.most(section, held, work);
         boolean nothingGoesIn = sleeves.count() + sleeves.freeCells() == 0;
         int deadOut = freed.size() - loose.size();
         return new PullChoice(
@@ -106,7 +119,7 @@ final class RoomCount {
                 held.closedMm2() / section.boreAreaMm2(),
                 (held.closedMm2() + rule.newMm2(held, sleeves)) / section.boreAreaMm2(),
                 recoverableMm2(out, deadComeOut),
-                asItIs.filter(packing -> nothingGoesIn).orElseGet(() -> rule.pack(section, held, sleeves)));
+                asItIs.filter(packing -> nothingGoesIn).orElseGet(() -> rule.pack(section, held, sleeves, work)));
     }
 
     /** Returns the cables that are in the bore itself once some innerducts are out. */

@@ -10,20 +10,27 @@ package org.spanroom.bore;
 final class Settling {
     private static final double[] FADING = {0.5, 0.2, 0.08, 0.03, 0.01, 0.003, 0.001};
 
+    /** What a way down takes, in moves of a search. */
+    private static final int SINKING_MOVES = 5;
+
     private Settling() {}
 
+    /** Where circles come to rest, and the moves of a search that finding it takes as long as. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, and the array is not changed once found
+    record Rest(double[] centersMm, int moves) {}
+
     /** Returns centers at rest; those given where a way down was not found. */
-    static double[] settle(PackingTask task, double[] centers) {
+    static Rest settle(PackingTask task, double[] centers) {
         double[] laid = Laying.lay(task);
         if (laid.length > 0 && task.isMetBy(laid)) {
-            return laid;
+            return new Rest(laid, 1);
         }
         double[] sunk = sink(task, centers, 0);
         if (task.isMetBy(sunk)) {
-            return sunk;
+            return new Rest(sunk, SINKING_MOVES);
         }
         double[] gently = sink(task, centers, 3);
-        return task.isMetBy(gently) ? gently : centers.clone();
+        return new Rest(task.isMetBy(gently) ? gently : centers.clone(), 2 * SINKING_MOVES);
     }
 
     private static double[] sink(PackingTask task, double[] centers, int from) {

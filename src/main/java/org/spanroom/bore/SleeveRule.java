@@ -78,15 +78,15 @@ final class SleeveRule {
     private record Load(int freeCells, int sleeves) {}
 
     /** Goes down from what size and fill allow to what goes in side by side. */
-    Sleeves most(BoreContents section, Held held) {
+    Sleeves most(BoreContents section, Held held, Work work) {
         int freeCells = held.free();
-        while (freeCells > 0 && !goesIn(section, held, new Load(freeCells, 0))) {
+        while (freeCells > 0 && !goesIn(section, held, new Load(freeCells, 0), work)) {
             freeCells--;
         }
         Optional<String> forbidden = forbidden(section, held);
         return forbidden.isPresent()
                 ? new Sleeves(freeCells, 0, forbidden.get(), Optional.empty())
-                : most(section, held, freeCells);
+                : most(section, held, freeCells, work);
     }
 
     private Optional<String> forbidden(BoreContents section, Held held) {
@@ -98,7 +98,7 @@ final class SleeveRule {
                 : Optional.empty();
     }
 
-    private Sleeves most(BoreContents section, Held held, int freeCells) {
+    private Sleeves most(BoreContents section, Held held, int freeCells, Work work) {
         int bySize = further(settings.sleevesFor(section.insideDiameterMm()), held);
         int byBore = Math.min(bySize, further(settings.sleevesFor(tableMm(section, held)), held));
         int byFill = byBore;
@@ -108,7 +108,7 @@ final class SleeveRule {
         String rule = byFill < byBore ? Room.BORE_FILL : byBore < bySize ? Room.FREE_BORE : Room.SLEEVES_PER_DUCT;
         Optional<PackingOutcome> refused = Optional.empty();
         for (int count = byFill; count > 0; count--) {
-            PackingOutcome outcome = outcome(section, held, new Load(freeCells, count));
+            PackingOutcome outcome = outcome(section, held, new Load(freeCells, count), work);
             if (outcome == PackingOutcome.FITS) {
                 return new Sleeves(freeCells, count, refused.isPresent() ? Room.PACKING : rule, refused);
             }
@@ -136,12 +136,13 @@ final class SleeveRule {
     }
 
     /** Returns what is held and what goes in, packed. */
-    Packing pack(BoreContents section, Held held, Sleeves sleeves) {
+    Packing pack(BoreContents section, Held held, Sleeves sleeves, Work work) {
         return packer.pack(
                 section.shape(),
                 section.insideDiameterMm(),
                 usableMm(section),
-                items(held, new Load(sleeves.freeCells(), sleeves.count())));
+                items(held, new Load(sleeves.freeCells(), sleeves.count())),
+                work);
     }
 
     /** Where the cables that are loose need cells too, theirs are not for new ones. */
@@ -164,12 +165,12 @@ final class SleeveRule {
         return section.insideDiameterMm() - settings.boreAllowanceMm() - ovalMm;
     }
 
-    private boolean goesIn(BoreContents section, Held held, Load load) {
-        return fillAllows(section, held, load) && outcome(section, held, load) == PackingOutcome.FITS;
+    private boolean goesIn(BoreContents section, Held held, Load load, Work work) {
+        return fillAllows(section, held, load) && outcome(section, held, load, work) == PackingOutcome.FITS;
     }
 
-    private PackingOutcome outcome(BoreContents section, Held held, Load load) {
-        return packer.outcome(section.shape(), usableMm(section), items(held, load));
+    private PackingOutcome outcome(BoreContents section, Held held, Load load, Work work) {
+        return packer.outcome(section.shape(), usableMm(section), items(held, load), work);
     }
 
     private boolean fillAllows(BoreContents section, Held held, Load load) {

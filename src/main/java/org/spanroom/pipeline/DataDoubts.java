@@ -1,9 +1,14 @@
 package org.spanroom.pipeline;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
+import org.spanroom.model.Counted;
+import org.spanroom.model.bore.CrossSection;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.Assessment;
@@ -23,6 +28,9 @@ final class DataDoubts {
                 .findContradiction()
                 .ifPresent(
                         why -> findings.add(finding(FindingCode.CONTENTS_CANNOT_FIT, one.span(), ofSource(one, why))));
+        undecided(one.room(), one.span().duct().contents())
+                .ifPresent(
+                        why -> findings.add(finding(FindingCode.CONTENTS_TOO_MANY, one.span(), ofSource(one, why))));
         double fillNowRatio = one.room().fillNowRatio().orElse(0);
         if (fillNowRatio > 1) {
             String detail = String.format(
@@ -32,6 +40,20 @@ final class DataDoubts {
                     one.span().duct().insideDiameterMm());
             findings.add(finding(FindingCode.CONTENTS_OVERFILL, one.span(), detail));
         }
+    }
+
+    private static Optional<String> undecided(Room room, Contents contents) {
+        boolean leftOut = contents.known() && room.crossSection().isEmpty();
+        boolean leftOpen = room.crossSection().map(CrossSection::leftOpen).orElse(false);
+        if (!leftOut && !leftOpen) {
+            return Optional.empty();
+        }
+        String recorded = Counted.of(contents.innerducts().size(), "innerduct") + " and "
+                + Counted.of(contents.cables().size(), "cable");
+        String outcome = leftOut
+                ? "more than a cross-section is calculated for; its room is unknown"
+                : "the work limit of a cross-section left an answer undecided, which counts as not fitting";
+        return Optional.of(recorded + ": " + outcome + "; check the counts and sizes, or open the duct and measure");
     }
 
     /** Contents that were assumed are no fault of the data: they say that the assumption is wrong here. */

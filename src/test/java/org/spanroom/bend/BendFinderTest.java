@@ -348,7 +348,29 @@ class BendFinderTest {
     @ParameterizedTest(name = "bends every {0} m")
     @ValueSource(doubles = {40, 160, 2000})
     void workGrowsInProportionToTheVertices(double straightM) {
-        assertThat((double) visits(straightM, 3000) / visits(straightM, 750)).isLessThan(5.5);
+        assertThat((double) visits(straightM, 6000) / visits(straightM, 1500)).isLessThan(5.5);
+    }
+
+    /** Such lines leave a corner at each vertex, dropped one after another: each looks at what those behind it left straight. */
+    @ParameterizedTest(name = "teeth of {0} m")
+    @ValueSource(doubles = {0.95, 1})
+    void workOnAZigzagGrowsInProportionToItsVertices(double toothM) {
+        double few = zigzagVisits(toothM, 20_000) / 20_000.0;
+        double many = zigzagVisits(toothM, 80_000) / 80_000.0;
+
+        assertThat(few).isPositive();
+        assertThat(many).isLessThan(1.1 * few);
+    }
+
+    private long zigzagVisits(double toothM, int vertices) {
+        double[] xy = new double[2 * vertices];
+        for (int vertex = 0; vertex < vertices; vertex++) {
+            xy[2 * vertex] = toothM * vertex;
+            xy[2 * vertex + 1] = toothM * (vertex % 2);
+        }
+        Trace trace = Trace.of(Line.ofXy(xy));
+        finder.find(trace, LARGE_SWEEP_M);
+        return trace.visits();
     }
 
     private long visits(double straightM, int vertices) {

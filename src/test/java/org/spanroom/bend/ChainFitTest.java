@@ -41,7 +41,7 @@ class ChainFitTest {
                 0,
                 trace.size() - 1);
 
-        double cost = ChainFit.fit(chain, SIGMA_M);
+        double cost = ChainFit.fit(chain, SIGMA_M).cost();
         double[] reference = reference(trace, chain);
 
         assertThat(chain.radiusM[0]).isCloseTo(reference[2], within(0.003 * reference[2]));

@@ -42,14 +42,14 @@ class SleevesHangTogetherTest {
         double boreMm = Math.sqrt(squares / (0.35 + 0.35 * random.nextDouble()));
         BoreShape shape = random.nextInt(4) == 0 ? BoreShape.SQUARE : BoreShape.ROUND;
 
-        Packing packing = packer.pack(shape, boreMm, boreMm - 1, items);
+        Packing packing = packer.pack(shape, boreMm, boreMm - 1, items, Work.ofSection());
 
         if (packing.outcome() == PackingOutcome.FITS) {
             Arrangement drawn = packing.arrangement().orElseThrow();
             assertThat(drawn.overlapMm()).isLessThanOrEqualTo(1e-6);
             assertInOnePiece(drawn, cellsPerSleeve, SLACK_MM);
         }
-        assertThat(packer.outcome(shape, boreMm - 1, items)).isEqualTo(packing.outcome());
+        assertThat(packer.outcome(shape, boreMm - 1, items, Work.ofSection())).isEqualTo(packing.outcome());
     }
 
     /**
@@ -88,8 +88,8 @@ class SleevesHangTogetherTest {
                 .toList());
         Collections.shuffle(renumbered, new Random(seed));
 
-        assertThat(packer.pack(BoreShape.ROUND, 110, 108, renumbered))
-                .isEqualTo(new ContentsPacker(new Packer(), SLACK_MM).pack(BoreShape.ROUND, 110, 108, items));
+        assertThat(packer.pack(BoreShape.ROUND, 110, 108, renumbered, Work.ofSection()))
+                .isEqualTo(new ContentsPacker(new Packer(), SLACK_MM).pack(BoreShape.ROUND, 110, 108, items, Work.ofSection()));
     }
 
     @Test

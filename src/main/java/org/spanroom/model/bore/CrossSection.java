@@ -12,9 +12,14 @@ import java.util.OptionalDouble;
  * @param jamRatio 1.05 times the bore's width over that of three or more equal innerducts; empty where there are none
  * @param choices every way of pulling none, some or all of the innerducts, from the fewest; without and with dead cables. The
  *     first leaves everything in
+ * @param leftOpen true where the contents are so many that the work limit left an answer undecided that a search might give
  */
 public record CrossSection(
-        Packing before, Optional<String> contradiction, OptionalDouble jamRatio, List<PullChoice> choices) {
+        Packing before,
+        Optional<String> contradiction,
+        OptionalDouble jamRatio,
+        List<PullChoice> choices,
+        boolean leftOpen) {
     /** Ratio from which three equal items may lock across a bore: an engineering note on cable pulling. */
     public static final double JAM_FROM_RATIO = 2.8;
 
@@ -26,6 +31,12 @@ public record CrossSection(
         if (choices.isEmpty() || choices.get(0).isRecovery()) {
             throw new IllegalArgumentException("the first of choices must leave everything in, were " + choices.size());
         }
+    }
+
+    /** A cross-section on which the work did not end early. */
+    public CrossSection(
+            Packing before, Optional<String> contradiction, OptionalDouble jamRatio, List<PullChoice> choices) {
+        this(before, contradiction, jamRatio, choices, false);
     }
 
     /** Returns the choice that leaves everything in: what the duct can take today. */
@@ -44,6 +55,6 @@ public record CrossSection(
     }
 
     CrossSection withChoices(List<PullChoice> others) {
-        return new CrossSection(before, contradiction, jamRatio, others);
+        return new CrossSection(before, contradiction, jamRatio, others, leftOpen);
     }
 }

@@ -15,7 +15,7 @@ import org.spanroom.model.network.Unrecoverable;
  * <p>Of unknown contents nothing is known: every figure but the bore's area is then empty, not 0.
  *
  * @param boreAreaMm2 area of the bore
- * @param crossSection the arrangements and all choices; empty where the contents are unknown
+ * @param crossSection the arrangements and all choices; empty where the contents are unknown, or too many to calculate
  * @param proposal the choice proposed for recovery, all innerducts out until {@link #propose}; empty where nothing can come out
  * @param reason why the proposal leaves innerducts in; empty where it leaves none
  */
