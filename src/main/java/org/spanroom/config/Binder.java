@@ -18,6 +18,7 @@ import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import org.spanroom.finding.FileName;
 import org.spanroom.model.Unit;
 import org.spanroom.model.Worded;
 
@@ -236,6 +237,9 @@ final class Binder {
     }
 
     static Path path(ConfigNode.Scalar node, String key) {
+        FileName.remedy(node.text()).ifPresent(remedy -> {
+            throw new ConfigProblem(node.line(), key + ": the name " + node.kind() + " cannot be used: " + remedy, "");
+        });
         try {
             if (!node.text().isBlank()) {
                 return Path.of(node.text().strip());
