@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
  * text comes back without it.
  *
  * <p>A cell begins with the text, and for a program that splits at other marks than commas behind each semicolon, tab and line break of it. Blanks of
- * any kind, quotation marks and characters that nobody sees do not hide a sign, since some programs drop them. A plain number stays as it is. By
+ * any kind, quotation marks and invisible characters do not hide a sign, since some programs drop them. A plain number stays as it is. By
  * OWASP, "CSV Injection", from memory; what is more than that is our judgment.
  */
 public final class SpreadsheetText {
