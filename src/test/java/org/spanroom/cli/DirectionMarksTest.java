@@ -52,9 +52,10 @@ class DirectionMarksTest {
         CommandRun json = clean("explain", spanId, "--run", run, "--json");
         assertThat(new ObjectMapper().readTree(json.out()).toString()).contains(MARKS);
         clean("explain", spanId, "--run", run);
-        clean("compare", run, run);
-        clean("path", run, "--from", "V0", "--to", vault, "--cables", "1");
-        clean("path", run, "--from", "V0", "--to", vault, "--cables", "1", "--json");
+        clean("compare", run, run, "--output", folder.resolve("compared").toString());
+        clean("path", run, "--from", "V0", "--to", vault, "--cables", "1", "--output", folder.resolve("way").toString());
+        clean("path", run, "--from", "V0", "--to", vault, "--cables", "1", "--json", "--output",
+                folder.resolve("way").toString(), "--overwrite");
         clean("corridors", run, "--output", folder.resolve("corridors").toString());
         clean("report", run, "--output", folder.resolve("page.html").toString());
         clean("sheets", run, spanId, "--output", folder.resolve("sheets").toString());
@@ -76,10 +77,11 @@ class DirectionMarksTest {
             clean("check", "--config", bad);
             clean("check", "--routes", bad, "--crs", bad);
             clean("explain", bad, "--run", bad);
-            clean("compare", bad, bad);
-            clean("path", bad, "--from", bad, "--to", bad, "--cables", bad);
-            clean("program", bad, "--skip", bad);
-            clean("report", bad, "--streets", bad);
+            String out = temporary.resolve("out").toString();
+            clean("compare", bad, bad, "--output", out);
+            clean("path", bad, "--from", bad, "--to", bad, "--cables", bad, "--output", out);
+            clean("program", bad, "--skip", bad, "--output", out);
+            clean("report", bad, "--streets", bad, "--output", out);
             clean("sample", "--output", temporary.resolve(bad).toString(), "--spans", bad);
         }
     }
