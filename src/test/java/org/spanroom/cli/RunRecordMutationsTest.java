@@ -18,7 +18,7 @@ import org.spanroom.finding.InputException;
 
 /** A record of a run that was changed by hand or by damage: each command that reads it gives results, or one line and the code for bad input. */
 class RunRecordMutationsTest {
-    /** Each command runs on every so manieth change only: they share the reader, and the quickest meets most changes. */
+    /** Each command runs on every so manieth change only: they share the reader. The quickest runs on more. */
     private static final int EVERY = 60;
 
     private static final int EVERY_OF_EXPLAIN = 5;
