@@ -46,7 +46,7 @@ final class Console {
 
     /** Prints what the user asked for. */
     void answer(String text) {
-        out.print(text);
+        out.print(Printable.escaped(text));
         out.flush();
     }
 

@@ -28,7 +28,10 @@ final class InputOptions {
     @Option(
             names = "--routes",
             paramLabel = "FILE",
-            description = "Duct routes (lines): GeoJSON, Shapefile or GeoPackage. May be given several times.")
+            description = {
+                "Duct routes (lines): GeoJSON, Shapefile or GeoPackage. May be given several times. With --routes,"
+                        + " --vaults or --zones, layer, crs and axis_order of the files in the config do not apply."
+            })
     @Nullable
     List<Path> routes;
 
@@ -121,11 +124,10 @@ final class InputOptions {
         }
     }
 
-    /** A file named here is another file: layer and reference system of the config's file do not carry over to it. */
     private LayerConfig layer(LayerConfig base, @Nullable List<Path> files, @Nullable String layerName) {
         LayerConfig layer = base;
         if (files != null) {
-            layer = LayerConfig.NONE.withFiles(new InputFiles(files)).withFields(base.fields());
+            layer = base.withOtherFiles(new InputFiles(files));
         }
         if (layerName != null) {
             layer = layer.withLayer(layerName);

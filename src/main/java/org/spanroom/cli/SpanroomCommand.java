@@ -2,9 +2,12 @@ package org.spanroom.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.crs.TemporaryFolderException;
+import org.spanroom.finding.FileName;
 import org.spanroom.finding.InputException;
 import org.spanroom.finding.UsageException;
 import org.spanroom.output.folder.OutputException;
@@ -17,6 +20,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** The top of the command line: holds the subcommands, and turns every failure into a line and an exit code. */
 @Command(
@@ -130,6 +134,7 @@ final class SpanroomCommand implements Runnable {
         var line = new CommandLine(new SpanroomCommand(console), new CommandFactory(console));
         line.setOut(console.out());
         line.setErr(console.err());
+        line.registerConverter(Path.class, SpanroomCommand::path);
         // A span's id may begin with an at sign, and is not the name of a file with more options.
         line.setExpandAtFiles(false);
         line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -147,6 +152,18 @@ final class SpanroomCommand implements Runnable {
                 commandLineOf(spec),
                 "a command is missing; the commands are "
                         + String.join(", ", commandLineOf(spec).getSubcommands().keySet()));
+    }
+
+    private static Path path(String name) {
+        Optional<String> remedy = FileName.remedy(name);
+        if (remedy.isPresent()) {
+            throw new TypeConversionException("the name '" + name + "' cannot be used: " + remedy.get());
+        }
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException notAName) {
+            throw new TypeConversionException("'" + name + "' is not the name of a file or folder");
+        }
     }
 
     private static CommandLine commandLineOf(@Nullable CommandSpec spec) {

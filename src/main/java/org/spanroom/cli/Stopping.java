@@ -25,7 +25,7 @@ final class Stopping {
 
     private static String words() {
         return OutputFolder.lastCommitted()
-                .map(folder -> "stopped after the new results were in place: " + folder)
+                .map(folder -> "stopped after the new results were in place: " + Printable.line(folder.toString()))
                 .orElse("stopped before the end");
     }
 

@@ -17,6 +17,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
+import org.spanroom.finding.FileName;
 import org.spanroom.model.Unit;
 import org.spanroom.model.Worded;
 
@@ -27,6 +29,8 @@ import org.spanroom.model.Worded;
  * complaint names the line, the key and what would be right.
  */
 final class Binder {
+    private static final Pattern WHOLE = Pattern.compile("[-+]?[0-9]+");
+
     private Binder() {}
 
     /** Returns the whole config as a record; keys that it lacks are taken from the stand-in. */
@@ -54,10 +58,17 @@ final class Binder {
         }
         ConfigNode.Entry entry = section.entries().get(key);
         if (entry != null) {
-            return value(entry.value(), component.getGenericType(), given.component(component), key);
+            String shown = NumberRanges.isOfRate(key) ? rate(section, name) + "." + key : key;
+            return value(entry.value(), component.getGenericType(), given.component(component), shown);
         }
         Optional<Object> left = given.demandsAll() ? Optional.empty() : absentOrEmpty(component.getType());
         return given.component(component).value().or(() -> left).orElseThrow(() -> missing(section, key, name));
+    }
+
+    /** Returns the name of the rate whose members a section has: it names the rate itself, or is named so. */
+    private static String rate(ConfigNode.Mapping section, String name) {
+        ConfigNode.Entry rate = section.entries().get("rate");
+        return rate != null && rate.value() instanceof ConfigNode.Scalar scalar ? scalar.text() : name;
     }
 
     static ConfigProblem missing(ConfigNode.Mapping section, String key, String name) {
@@ -138,7 +149,7 @@ final class Binder {
         Map<Object, Object> result = raw(type) == SortedMap.class ? new TreeMap<>() : new LinkedHashMap<>();
         result.putAll(stands);
         section.entries().forEach((name, entry) -> {
-            Object mapKey = simple(new ConfigNode.Scalar(name, false, entry.line()), keyType, "a key of " + key);
+            Object mapKey = simple(new ConfigNode.Scalar(name, false, entry.line()), keyType, NumberRanges.KEY_OF + key);
             StandIn before = stands.containsKey(mapKey) ? () -> Optional.of(stands.get(mapKey)) : given.item();
             result.put(mapKey, value(entry.value(), valueType, before, key + "." + name));
         });
@@ -169,7 +180,7 @@ final class Binder {
         try {
             double number = Double.parseDouble(node.text().strip());
             if (Double.isFinite(number) && !node.text().matches(".*[dDfF]\\s*")) {
-                return number;
+                return inRange(number, node, key);
             }
         } catch (NumberFormatException e) {
             // Falls through to the message below.
@@ -177,12 +188,31 @@ final class Binder {
         throw wrongType(node, key, "a number");
     }
 
+    private static double inRange(double number, ConfigNode.Scalar node, String key) {
+        NumberRange range = NumberRanges.of(key);
+        if (!range.contains(number)) {
+            throw outside(node, key, range.words(), range);
+        }
+        // Zero with a sign is zero.
+        return number == 0 ? 0 : number;
+    }
+
     private static int wholeNumber(ConfigNode.Scalar node, String key) {
-        try {
-            return Integer.parseInt(node.text().strip());
-        } catch (NumberFormatException e) {
+        String text = node.text().strip();
+        if (!WHOLE.matcher(text).matches()) {
             throw wrongType(node, key, "a whole number");
         }
+        NumberRange range = NumberRanges.of(key);
+        double number = Double.parseDouble(text);
+        if (!range.contains(number)) {
+            throw outside(node, key, range.wholeWords(), range);
+        }
+        return (int) number;
+    }
+
+    /** @param wanted the range in words */
+    static ConfigProblem outside(ConfigNode node, String key, String wanted, NumberRange range) {
+        return new ConfigProblem(node.line(), key + " must be " + wanted + ", is " + node.kind(), range.remedy());
     }
 
     static boolean flag(ConfigNode.Scalar node, String key) {
@@ -207,6 +237,9 @@ final class Binder {
     }
 
     static Path path(ConfigNode.Scalar node, String key) {
+        FileName.remedy(node.text()).ifPresent(remedy -> {
+            throw new ConfigProblem(node.line(), key + ": the name " + node.kind() + " cannot be used: " + remedy, "");
+        });
         try {
             if (!node.text().isBlank()) {
                 return Path.of(node.text().strip());

@@ -1,8 +1,12 @@
 package org.spanroom.config;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** The files that a config names: relative to the config's own folder, so that it reads the same from any directory. */
+/**
+ * The files that a config names: relative to the config's own folder, so that it reads the same from any directory. A config that comes
+ * through a pipe has no folder: what it names is relative to the directory that the program is started in.
+ */
 final class ConfigFiles {
     private ConfigFiles() {}
 
@@ -17,7 +21,13 @@ final class ConfigFiles {
             return named;
         }
         Path here = Path.of("").toAbsolutePath();
-        Path file = config.toAbsolutePath().resolveSibling(named).normalize();
+        Path folder = isPiped(config) ? here : config.toAbsolutePath().getParent();
+        Path file = folder == null ? named : folder.resolve(named).normalize();
         return file.startsWith(here) ? here.relativize(file) : file;
+    }
+
+    /** What is there and is no file: a pipe, such as {@code /dev/stdin} or one that a shell makes. */
+    private static boolean isPiped(Path config) {
+        return Files.exists(config) && !Files.isRegularFile(config);
     }
 }

@@ -1,6 +1,7 @@
 package org.spanroom.config;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,7 +23,7 @@ import org.spanroom.model.bore.Catalog;
  * are in a separate file, whose name is then the section's value.
  */
 public final class ConfigReader {
-    private static final long LARGEST_BYTES = 1_000_000;
+    private static final int LARGEST_BYTES = 1_000_000;
 
     private ConfigReader() {}
 
@@ -93,11 +94,16 @@ public final class ConfigReader {
 
     /** @param remedy what to do where there is no such file */
     static String text(Path file, String remedy) {
-        try {
-            if (Files.size(file) > LARGEST_BYTES) {
+        if (Files.isDirectory(file)) {
+            throw new InputException(file, "it is a folder", "Name the config file in it.");
+        }
+        // A pipe says no size, and a device may never end.
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
+            if (bytes.length > LARGEST_BYTES) {
                 throw new ConfigProblem(0, "the file has more than " + LARGEST_BYTES + " bytes", "Is it a config?");
             }
-            return ConfigText.of(Files.readAllBytes(file));
+            return ConfigText.of(bytes);
         } catch (CharacterCodingException e) {
             throw new InputException(file, "the file is not text in UTF-8 or UTF-16", "Save it as UTF-8.", e);
         } catch (IOException e) {

@@ -49,6 +49,14 @@ public record LayerConfig(
         return new LayerConfig(others, layer, crs, axisOrder, fields, keep);
     }
 
+    /**
+     * Returns this for files that the config does not know. What it says of its own files, their layer, reference system and order of
+     * ordinates, does not carry over to them; what its fields mean does.
+     */
+    public LayerConfig withOtherFiles(InputFiles others) {
+        return new LayerConfig(others, Optional.empty(), Optional.empty(), AxisOrder.EAST_FIRST, fields, keep);
+    }
+
     LayerConfig withFiles(UnaryOperator<Path> other) {
         return new LayerConfig(file.map(other), layer, crs, axisOrder, fields, keep);
     }

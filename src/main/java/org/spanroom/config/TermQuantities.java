@@ -86,12 +86,23 @@ final class TermQuantities {
             throw new ConfigProblem(node.line(), term.key() + " must be " + wanted(term) + ", is " + node.kind(), "");
         }
         if (unit == null) {
-            return number;
+            return inRange(term, number, scalar);
         }
         Unit read =
                 readUnit(new ConfigNode.Scalar(unit.strip(), false, node.line()), dimension.orElseThrow(), term.key());
         double kept = term.kind() == Term.Kind.DIAMETER ? read.toMm(number) : read.toSi(number);
-        return new BigDecimal(kept, WITHOUT_NOISE).doubleValue();
+        return inRange(term, Double.isFinite(kept) ? new BigDecimal(kept, WITHOUT_NOISE).doubleValue() : kept, scalar);
+    }
+
+    /** The range is one of the unit that is kept. */
+    private static double inRange(Term term, double kept, ConfigNode.Scalar scalar) {
+        NumberRange range = NumberRanges.of(term);
+        if (!range.contains(kept)) {
+            String words = term.kind() == Term.Kind.COUNT ? range.wholeWords() : range.words();
+            String unit = keptUnit(term).map(one -> " " + one.symbol()).orElse("");
+            throw Binder.outside(scalar, term.key(), words + unit, range);
+        }
+        return kept == 0 ? 0 : kept;
     }
 
     private static double parse(Term term, ConfigNode.Scalar scalar, String digits) {

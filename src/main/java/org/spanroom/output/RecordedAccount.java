@@ -1,16 +1,9 @@
 package org.spanroom.output;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import org.spanroom.finding.InputException;
 import org.spanroom.model.effort.MoneyRange;
 import org.spanroom.model.effort.MoneyRanges;
@@ -74,73 +67,43 @@ public record RecordedAccount(
      * @throws InputException if it cannot be read
      */
     public static RecordedAccount read(RecordedRun run) {
-        Path file = run.file();
-        try {
-            JsonNode root = new ObjectMapper().readTree(Files.readString(file));
-            var filter = new TreeMap<String, String>();
-            root.path(RunJson.FILTER)
-                    .properties()
-                    .forEach(
-                            asked -> filter.put(asked.getKey(), asked.getValue().asText()));
-            return new RecordedAccount(
-                    root.path("started_at").asText(),
-                    root.path("spans_ranked").asLong(),
-                    root.path("lengths_m").path("spans_ranked").asDouble(),
-                    money(root.path("money_ranked")),
-                    contents(root.path("contents")),
-                    counts(root.path("findings_by_code")),
-                    texts(root.path("notes")),
-                    Optional.ofNullable(root.path("rescored_from").textValue()),
-                    filter);
-        } catch (IOException failure) {
-            throw new InputException(file, "it cannot be read", "Make the run again with this version.", failure);
-        }
+        RecordJson root = RecordJson.read(run.file());
+        return new RecordedAccount(
+                root.text("started_at"),
+                root.count("spans_ranked"),
+                root.section("lengths_m").amount("spans_ranked"),
+                money(root.section("money_ranked")),
+                contents(root.section("contents")),
+                root.section("findings_by_code").counts(),
+                root.texts("notes"),
+                root.has("rescored_from") ? Optional.of(root.text("rescored_from")) : Optional.empty(),
+                root.section(RunJson.FILTER).textByName());
     }
 
-    private static MoneyTotals money(JsonNode money) {
+    private static MoneyTotals money(RecordJson money) {
         Optional<MoneyRanges> ranges = money.has("recovery_low_money")
                 ? Optional.of(new MoneyRanges(range(money, "recovery"), range(money, "build"), range(money, "saving")))
                 : Optional.empty();
         return new MoneyTotals(
-                money.path("currency").asText(),
-                money.path("recovery_money").asDouble(),
-                money.path("build_money").asDouble(),
-                ranges);
+                money.text("currency"), money.amount("recovery_money"), money.amount("build_money"), ranges);
     }
 
-    private static MoneyRange range(JsonNode money, String name) {
+    private static MoneyRange range(RecordJson money, String name) {
         return new MoneyRange(
-                money.path(name + "_low_money").asDouble(),
-                money.path(name + "_likely_money").asDouble(),
-                money.path(name + "_high_money").asDouble());
+                money.amount(name + "_low_money"),
+                money.amount(name + "_likely_money"),
+                money.amount(name + "_high_money"));
     }
 
-    private static Contents contents(JsonNode contents) {
-        var missing = new ArrayList<Missing>();
-        for (JsonNode term : contents.path("missing")) {
-            missing.add(new Missing(
-                    term.path("term").asText(),
-                    term.path("without").asLong(),
-                    term.path("of").asLong(),
-                    term.path("counted").asText(),
-                    term.path("stands_in").asText()));
-        }
-        return new Contents(
-                contents.path("statement").asText(),
-                contents.path("spans_ranked_assumed").asLong(),
-                missing);
-    }
-
-    private static SortedMap<String, Long> counts(JsonNode node) {
-        var counts = new TreeMap<String, Long>();
-        node.properties()
-                .forEach(count -> counts.put(count.getKey(), count.getValue().asLong()));
-        return counts;
-    }
-
-    private static List<String> texts(JsonNode node) {
-        var texts = new ArrayList<String>();
-        node.forEach(text -> texts.add(text.asText()));
-        return texts;
+    private static Contents contents(RecordJson contents) {
+        List<Missing> missing = contents.items("missing").stream()
+                .map(term -> new Missing(
+                        term.text("term"),
+                        term.count("without"),
+                        term.count("of"),
+                        term.text("counted"),
+                        term.text("stands_in")))
+                .toList();
+        return new Contents(contents.text("statement"), contents.count("spans_ranked_assumed"), missing);
     }
 }

@@ -1,15 +1,8 @@
 package org.spanroom.output;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.InputException;
 import org.spanroom.output.columns.SpanColumns;
@@ -41,9 +34,6 @@ public record RecordedRun(
     /** Name of the GeoPackage in the folder of a run that wrote one. */
     public static final String GEOPACKAGE = OutputFolder.GEOPACKAGE;
 
-    private static final String NAME_A_RUN = "Name the folder of a run with --run.";
-    private static final String RUN_AGAIN = "Make the run again with this version.";
-
     public RecordedRun {
         inputs = List.copyOf(inputs);
     }
@@ -56,76 +46,62 @@ public record RecordedRun(
     public static RecordedRun read(Path folder) {
         Path file = folder.resolve(RunJson.FILE);
         if (!Files.isRegularFile(file)) {
-            throw new InputException(folder, "the folder holds no run (no run.json)", NAME_A_RUN);
+            throw new InputException(folder, "the folder holds no run (no run.json)", RecordJson.NAME_A_RUN);
         }
-        try {
-            JsonNode root = new ObjectMapper().readTree(Files.readString(file));
-            var inputs = new ArrayList<RunRecord.Input>();
-            for (JsonNode input : root.path("inputs")) {
-                inputs.add(input(file, input));
-            }
-            if (inputs.isEmpty()) {
-                throw new InputException(file, "it names no inputs", RUN_AGAIN);
-            }
-            return new RecordedRun(
-                    file,
-                    root.path("version").asText(),
-                    lengths(root.path("lengths_m")),
-                    root.path("output_crs").asText(),
-                    root.path(SpanColumns.RUN_NAME).asLong(),
-                    root.path(RunJson.RUN_SPANS_FORMAT).asInt(),
-                    root.path(RunJson.OUTPUT_CRS_DEFINITION).asText(),
-                    root.has(RunJson.FILTER),
-                    inputs);
-        } catch (JsonProcessingException failure) {
-            throw new InputException(file, "it is no record of a run (not JSON)", NAME_A_RUN, failure);
-        } catch (IOException failure) {
-            throw new InputException(file, "it cannot be read", NAME_A_RUN, failure);
+        RecordJson root = RecordJson.read(file);
+        List<RunRecord.Input> inputs =
+                root.items("inputs").stream().map(RecordedRun::input).toList();
+        if (inputs.isEmpty()) {
+            throw new InputException(file, "it names no inputs", RecordJson.RUN_AGAIN);
         }
+        return new RecordedRun(
+                file,
+                root.text("version"),
+                lengths(root.section("lengths_m")),
+                root.text("output_crs"),
+                root.count(SpanColumns.RUN_NAME),
+                root.has(RunJson.RUN_SPANS_FORMAT) ? (int) root.count(RunJson.RUN_SPANS_FORMAT) : 0,
+                root.text(RunJson.OUTPUT_CRS_DEFINITION),
+                root.has(RunJson.FILTER),
+                inputs);
     }
 
-    /** Returns the system that its layers are in. */
+    /**
+     * Returns the system that its layers are in.
+     *
+     * @throws InputException if its definition is none
+     */
     public ReferenceSystem outputSystem() {
-        return outputCrsDefinition.isEmpty() ? ReferenceSystem.crs84() : ReferenceSystem.parse(outputCrsDefinition);
-    }
-
-    private static NetworkLengths lengths(JsonNode meters) {
-        return new NetworkLengths(
-                meters.path("routes").asDouble(),
-                meters.path("spans").asDouble(),
-                meters.path("remainders").asDouble());
-    }
-
-    private static RunRecord.Input input(Path file, JsonNode input) {
-        var parts = new ArrayList<RunRecord.Part>();
-        for (JsonNode part : input.path("parts")) {
-            parts.add(new RunRecord.Part(text(file, part, "file"), text(file, part, "sha256")));
+        try {
+            return outputCrsDefinition.isEmpty()
+                    ? ReferenceSystem.crs84()
+                    : ReferenceSystem.parse(outputCrsDefinition);
+        } catch (IllegalArgumentException notASystem) {
+            throw new InputException(
+                    file,
+                    RunJson.OUTPUT_CRS_DEFINITION + ": " + notASystem.getMessage(),
+                    RecordJson.RUN_AGAIN,
+                    notASystem);
         }
+    }
+
+    private static NetworkLengths lengths(RecordJson meters) {
+        return new NetworkLengths(meters.amount("routes"), meters.amount("spans"), meters.amount("remainders"));
+    }
+
+    private static RunRecord.Input input(RecordJson input) {
         return new RunRecord.Input(
-                text(file, input, "role"),
-                text(file, input, "file"),
-                input.path("layer").asText(),
-                input.path("crs").asText(),
-                text(file, input, "sha256"),
-                parts,
-                input.path("features_read").asLong(),
-                input.path("features_used").asLong(),
-                input.path("features_rejected").asLong(),
-                counts(input.path("rejected_by_code")));
-    }
-
-    private static Map<String, Long> counts(JsonNode node) {
-        var counts = new TreeMap<String, Long>();
-        node.properties()
-                .forEach(count -> counts.put(count.getKey(), count.getValue().asLong()));
-        return counts;
-    }
-
-    private static String text(Path file, JsonNode node, String name) {
-        String text = node.path(name).asText();
-        if (text.isBlank()) {
-            throw new InputException(file, "an input in it lacks its " + name, RUN_AGAIN);
-        }
-        return text;
+                input.someText("role"),
+                input.fileName("file"),
+                input.text("layer"),
+                input.text("crs"),
+                input.someText("sha256"),
+                input.items("parts").stream()
+                        .map(part -> new RunRecord.Part(part.fileName("file"), part.someText("sha256")))
+                        .toList(),
+                input.count("features_read"),
+                input.count("features_used"),
+                input.count("features_rejected"),
+                input.section("rejected_by_code").counts());
     }
 }

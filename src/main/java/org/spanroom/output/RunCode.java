@@ -1,11 +1,8 @@
 package org.spanroom.output;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -29,8 +26,7 @@ public final class RunCode {
      */
     public static String of(RecordedRun run) {
         try {
-            JsonNode config =
-                    new ObjectMapper().readTree(Files.readString(run.file())).path("config");
+            JsonNode config = RecordJson.read(run.file()).json("config");
             MessageDigest sha = MessageDigest.getInstance("SHA-256");
             for (RunRecord.Input input : run.inputs()) {
                 add(sha, input.role());
@@ -49,8 +45,6 @@ public final class RunCode {
                 add(sha, job.toString());
             }
             return HexFormat.of().formatHex(sha.digest(), 0, BYTES);
-        } catch (IOException failure) {
-            throw new InputException(run.file(), "it cannot be read", "Name the folder of a run with --run.", failure);
         } catch (NoSuchAlgorithmException failure) {
             throw new IllegalStateException("every Java platform has SHA-256", failure);
         }

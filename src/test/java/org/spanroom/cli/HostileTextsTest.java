@@ -40,6 +40,11 @@ class HostileTextsTest {
             "<b>&amp;</b>",
             "\u00A0",
             "\uFF1Dx",
+            "\u00A0=1",
+            "\uFEFF@x",
+            ";=1+1",
+            "a;'=1; -x;-5",
+            "\"=1",
             "");
 
     private static final ObjectMapper JSON = new ObjectMapper();

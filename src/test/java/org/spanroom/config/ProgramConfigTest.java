@@ -97,9 +97,9 @@ class ProgramConfigTest {
                 "'change_freezes: [{name: , from: 12-15, until: 01-31, least_circuits: 4}]'|name",
                 "'must: [a]\nmust_not: [a]'|must and must_not both name a",
                 "later_year_ratio: 1.5|later_year_ratio must",
-                "notice_days: -1|notice_days and check_days must not be below 0",
+                "notice_days: -1|notice_days must be from 0 to 10000, is",
                 "budget_cost: guess|'guess' is not a valid value for budget_cost",
-                "'most_in_work: {Harbor: -1}'|most_in_work must not be below 0",
+                "'most_in_work: {Harbor: -1}'|most_in_work.Harbor must be from 0 to 1000000, is",
             })
     void whatIsWrongIsNamedInOneLine(String text, String message) {
         assertThatThrownBy(() -> read(text))

@@ -79,8 +79,9 @@ final class DataDictionary {
               other lines have them. If no route of the run has elevations, no layer has.
             - Control characters other than tab and line breaks, unpaired surrogates and noncharacters become U+FFFD.
             - CSV: RFC 4180, so lines end with CR LF; UTF-8 without a byte-order mark; flags are `true` and `false`; the decimal mark is a
-              point. A text that a spreadsheet would run as a formula (it begins with `=`, `+`, `-`, `@`, tab or a line break, and
-              is not a plain number) has an apostrophe in front.
+              point. A text that a spreadsheet would run as a formula has an apostrophe in front: one that begins with `=`, `+`, `-`, `@`
+              (ordinary, small or full-width), after any blanks, quotation marks and invisible characters, or with a tab or line break, and is not a plain number.
+              What follows a semicolon, tab or line break within a text is guarded the same way, since some spreadsheets begin a cell there.
             - Shapefile: names of at most 10 characters, texts of at most 254 bytes of UTF-8 (longer ones are cut after the last
               whole character, and the run reports how many); flags are `T` and `F`. If it would exceed 2 GB it is not written, and the run reports that.
             - GeoPackage and GeoJSON flags are Booleans.

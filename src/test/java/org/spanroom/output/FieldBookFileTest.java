@@ -33,7 +33,7 @@ import org.spanroom.model.fieldwork.FactUnit;
 import org.spanroom.model.fieldwork.FactValue;
 import org.spanroom.model.fieldwork.FieldEntry;
 import org.spanroom.model.fieldwork.FieldFact;
-import org.spanroom.model.fieldwork.SafeCell;
+import org.spanroom.model.SpreadsheetText;
 import org.spanroom.output.folder.OutputException;
 
 /** What is entered comes back as it was entered, whatever the texts are. */
@@ -184,8 +184,8 @@ class FieldBookFileTest {
                 .toList();
 
         texts.forEach(text -> {
-            assertEquals(text, SafeCell.read(SafeCell.written(text)));
-            assertTrue(!SafeCell.written(text).startsWith("="), text);
+            assertEquals(text, SpreadsheetText.restored(SpreadsheetText.guarded(text)));
+            assertTrue(!SpreadsheetText.guarded(text).startsWith("="), text);
         });
     }
 

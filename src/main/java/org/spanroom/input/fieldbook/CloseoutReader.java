@@ -12,6 +12,7 @@ import java.util.Set;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.fields.TableText;
 import org.spanroom.input.layer.LayerFormat;
+import org.spanroom.input.layer.RegularFile;
 import org.spanroom.input.layer.SourceNumber;
 import org.spanroom.model.fieldwork.FactValue;
 import org.spanroom.model.fieldwork.FieldEntry;
@@ -112,7 +113,8 @@ public final class CloseoutReader {
     }
 
     private static byte[] bytes(Path file) {
-        if (!Files.isRegularFile(file)) {
+        RegularFile.demandIfThere(file);
+        if (!Files.exists(file)) {
             throw new InputException(file, "there is no such file", "Check its name and folder.");
         }
         try {

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.spanroom.model.Counted;
 import org.spanroom.model.fieldwork.RowProblem;
-import org.spanroom.model.fieldwork.SafeCell;
+import org.spanroom.model.SpreadsheetText;
 
 /** One row of a table of facts. */
 final class FactRow {
@@ -56,7 +56,7 @@ final class FactRow {
             return "";
         }
         String cell = cells.get(place);
-        return SafeCell.read(NAMES.contains(column) ? cell.strip() : plain(cell));
+        return SpreadsheetText.restored(NAMES.contains(column) ? cell.strip() : plain(cell));
     }
 
     /** Line breaks and other control characters become blanks, of which one is as good as several. */

@@ -18,6 +18,7 @@ import org.spanroom.finding.InputException;
 import org.spanroom.input.fields.TableText;
 import org.spanroom.input.layer.FileDigest;
 import org.spanroom.input.layer.LayerFormat;
+import org.spanroom.input.layer.RegularFile;
 import org.spanroom.model.Counted;
 import org.spanroom.model.fieldwork.BookRow;
 import org.spanroom.model.fieldwork.FactSubject;
@@ -146,7 +147,8 @@ public final class FieldBookReader {
     }
 
     private static byte[] bytes(Path file) {
-        if (!Files.isRegularFile(file)) {
+        RegularFile.demandIfThere(file);
+        if (!Files.exists(file)) {
             throw new InputException(
                     file,
                     "there is no such field book",

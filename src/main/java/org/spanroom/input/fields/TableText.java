@@ -21,6 +21,7 @@ import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.layer.LayerFormat;
+import org.spanroom.input.layer.RegularFile;
 import org.spanroom.input.layer.Utf8Stream;
 
 /**
@@ -164,7 +165,8 @@ public final class TableText {
 
     private static void demandTable(Path file) {
         try {
-            if (!Files.isRegularFile(file)) {
+            RegularFile.demandIfThere(file);
+            if (!Files.exists(file)) {
                 throw new InputException(file, "there is no such file", "Check its name and folder.");
             }
             if (Files.size(file) > LARGEST_BYTES) {

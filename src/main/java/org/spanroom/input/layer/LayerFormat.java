@@ -101,9 +101,7 @@ public enum LayerFormat {
         if (!Files.exists(file)) {
             throw new InputException(file, "there is no such file", "Check its name and folder");
         }
-        if (!Files.isRegularFile(file)) {
-            throw new InputException(file, "it is not a regular file", "Use a regular file");
-        }
+        RegularFile.demandIfThere(file);
         try (InputStream in = Files.newInputStream(file)) {
             byte[] head = in.readNBytes(HEAD);
             if (head.length == 0) {

@@ -62,10 +62,11 @@ public record Innerduct(
 
     /**
      * Returns the wall that the pipe's mass is based on: the minimum and half the tolerance on it, which is the larger of
-     * 0.508 mm and 12 % (ASTM D3035 as reprinted in a data sheet; the use of the average wall is that of PPI TR-7).
+     * 0.508 mm and 12 % (ASTM D3035 as reprinted in a data sheet; the use of the average wall is that of PPI TR-7). A pipe without a bore
+     * is solid, and no thicker.
      */
     public double averageWallMm() {
-        return wallMm + Math.max(0.254, 0.06 * wallMm);
+        return Math.min(outsideDiameterMm / 2, wallMm + Math.max(0.254, 0.06 * wallMm));
     }
 
     /** Returns the mass per meter of the pipe alone, of a material of the given density. */

@@ -1,23 +1,19 @@
 package org.spanroom.output.text;
 
 import java.nio.charset.StandardCharsets;
-import java.util.regex.Pattern;
+import org.spanroom.model.SpreadsheetText;
 import org.spanroom.output.table.ByteBlock;
 import org.spanroom.output.table.Row;
 
 /** Puts cells as comma-separated values, quoted only where RFC 4180 asks for it. */
 final class CsvCells {
-    private static final Pattern PLAIN_NUMBER = Pattern.compile("[+-]?\\d{1,30}(\\.\\d{1,30})?");
-
-    private static final String FULL_WIDTH = "\uFF1D\uFF0B\uFF0D\uFF20";
-
     private final ByteBlock block;
     private final boolean guarded;
 
     /**
      * Puts cells into a block.
      *
-     * @param guarded whether a text that a spreadsheet would run as a formula gets an apostrophe in front
+     * @param guarded whether a text that a spreadsheet would run as a formula gets an apostrophe
      */
     CsvCells(ByteBlock block, boolean guarded) {
         this.block = block;
@@ -52,39 +48,28 @@ final class CsvCells {
         int start = row.start(column);
         int length = row.length(column);
         byte[] bytes = row.bytes();
-        boolean formula = guarded && isFormula(bytes, start, length);
-        if (!mustBeQuoted(bytes, start, length)) {
-            if (formula) {
-                block.octet('\'');
-            }
-            block.bytes(bytes, start, length);
+        if (guarded && SpreadsheetText.mayBeFormula(bytes, start, length)) {
+            String text = new String(bytes, start, length, StandardCharsets.UTF_8);
+            byte[] other = SpreadsheetText.guarded(text).getBytes(StandardCharsets.UTF_8);
+            text(other, 0, other.length);
+        } else {
+            text(bytes, start, length);
+        }
+    }
+
+    private void text(byte[] utf8, int start, int length) {
+        if (!mustBeQuoted(utf8, start, length)) {
+            block.bytes(utf8, start, length);
             return;
         }
         block.octet('"');
-        if (formula) {
-            block.octet('\'');
-        }
         for (int i = start; i < start + length; i++) {
-            if (bytes[i] == '"') {
+            if (utf8[i] == '"') {
                 block.octet('"');
             }
-            block.octet(bytes[i]);
+            block.octet(utf8[i]);
         }
         block.octet('"');
-    }
-
-    static boolean isFormula(byte[] utf8, int start, int length) {
-        return switch (utf8[start]) {
-            case '=', '@', '\t', '\r', '\n' -> true;
-            // the first byte of full-width signs, and of much else
-            case (byte) 0xEF ->
-                FULL_WIDTH.indexOf(new String(utf8, start, length, StandardCharsets.UTF_8).charAt(0)) >= 0;
-            case '+', '-' ->
-                !PLAIN_NUMBER
-                        .matcher(new String(utf8, start, length, StandardCharsets.UTF_8))
-                        .matches();
-            default -> false;
-        };
     }
 
     private static boolean mustBeQuoted(byte[] utf8, int start, int length) {

@@ -3,6 +3,7 @@ package org.spanroom.output.text;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import org.spanroom.model.SpreadsheetText;
 import org.spanroom.output.table.ByteBlock;
 import org.spanroom.output.table.ByteSink;
 import org.spanroom.output.table.Column;
@@ -14,8 +15,8 @@ import org.spanroom.output.table.TableFile;
  * A table as comma-separated values: RFC 4180 with its line ends CR LF, UTF-8 without a byte-order mark, one header line, points
  * as decimal marks whatever the locale. Shapes are left out.
  *
- * <p>A text that a spreadsheet would run as a formula (it begins with {@code = + - @}, also as full-width signs, tab or a line break) gets an
- * apostrophe in front, unless it is a plain number. A cell is quoted only where RFC 4180 asks for it.
+ * <p>A text that a spreadsheet would run as a formula gets an apostrophe ({@link SpreadsheetText}). A cell is quoted only where RFC 4180 asks
+ * for it.
  */
 public final class CsvFile implements TableFile {
     private final ByteSink out;
@@ -29,8 +30,7 @@ public final class CsvFile implements TableFile {
 
     /** Returns a text as it was before the apostrophe that guards spreadsheets. */
     public static String unguarded(String cell) {
-        byte[] rest = cell.startsWith("'") ? cell.substring(1).getBytes(StandardCharsets.UTF_8) : new byte[0];
-        return rest.length > 0 && CsvCells.isFormula(rest, 0, rest.length) ? cell.substring(1) : cell;
+        return SpreadsheetText.restored(cell);
     }
 
     @Override

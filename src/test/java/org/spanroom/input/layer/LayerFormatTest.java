@@ -51,7 +51,7 @@ class LayerFormatTest {
         assertRefused(zip, "compressed");
         assertRefused(empty, "is empty");
         assertRefused(text, "GeoJSON, Shapefile or GeoPackage");
-        assertRefused(folder, "not a regular file");
+        assertRefused(folder, "it is a folder");
         assertRefused(folder.resolve("missing"), "no such file");
     }
 

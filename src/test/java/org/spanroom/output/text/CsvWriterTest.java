@@ -53,9 +53,12 @@ class CsvWriterTest {
                 "+cmd|' /C calc'!A0",
                 "-2+3",
                 "@SUM(A1)",
-                "\t=1",
-                "\r=1",
-                "\n=1",
+                "\tx",
+                "\rx",
+                "\nx",
+                "\u00A0=1",
+                "\uFEFF-x",
+                "\uFF20x",
                 "=HYPERLINK(\"http://example.org\",\"x\")",
                 "-1e5"
             })
