@@ -49,7 +49,6 @@ final class TangentChain {
     /** Sine of the turn of each arc, positive to the left. */
     final double[] sinTurn;
 
-
     /** Lays straights between the groups of corners; radii begin at 0. */
     TangentChain(Trace trace, Noise noise, Corners corners, int from, int to) {
         this(corners.count(), trace, noise, corners, from, to);

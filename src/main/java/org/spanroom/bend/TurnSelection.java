@@ -54,7 +54,6 @@ final class TurnSelection {
     /** How many vertices to each side are looked at where corners are judged. */
     private final int reach;
 
-
     /** What joining some groups saves; asked again in every round, answered once. */
     private final Map<Fits.Part, Saving> answers = new HashMap<>();
 
@@ -267,8 +266,7 @@ final class TurnSelection {
         if (stretch > MOST_STRETCH && (Double.isInfinite(stretch) || last - first + 1 < WITNESSES)) {
             return nothing;
         }
-        var part =
-                new Fits.Part(corners.slice(fromGroup, toGroup + 1), windowStart(fromGroup), windowEnd(toGroup));
+        var part = new Fits.Part(corners.slice(fromGroup, toGroup + 1), windowStart(fromGroup), windowEnd(toGroup));
         Saving known = answers.get(part);
         if (known == null) {
             known = saves(part, stretch);

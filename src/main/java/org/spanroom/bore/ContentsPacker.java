@@ -77,14 +77,13 @@ final class ContentsPacker {
     private Packing answer(Question question, Work work) {
         List<Item> items = question.items();
         Packed packed = packer.pack(task(question.shape(), question.usableMm(), items), work);
-        List<Packed> nested = items.stream()
-                .map(item -> packer.pack(taskWithin(item), work))
-                .toList();
+        List<Packed> nested =
+                items.stream().map(item -> packer.pack(taskWithin(item), work)).toList();
         PackingOutcome outcome = worst(packed, nested);
         Optional<Arrangement> arrangement = outcome == PackingOutcome.DOES_NOT_FIT
                 ? Optional.empty()
-                : Optional.of(new Arrangement(
-                        question.shape(), question.boreMm(), place(question, packed, nested, work)));
+                : Optional.of(
+                        new Arrangement(question.shape(), question.boreMm(), place(question, packed, nested, work)));
         return new Packing(
                 outcome,
                 marginMm(question.usableMm(), items, packed, nested),
@@ -184,8 +183,7 @@ final class ContentsPacker {
         if (!packed.isFit() || task.size() == 0 || work.isSpent()) {
             return packed.centersMm();
         }
-        Settling.Rest rest =
-                resting.get(new Resting(task, usableMm), key -> Settling.settle(task, packed.centersMm()));
+        Settling.Rest rest = resting.get(new Resting(task, usableMm), key -> Settling.settle(task, packed.centersMm()));
         work.add(rest.moves() * task.moveWork());
         return rest.centersMm();
     }

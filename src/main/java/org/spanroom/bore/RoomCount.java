@@ -61,8 +61,7 @@ final class RoomCount {
         double boreMm = section.insideDiameterMm();
         Packing before = packer.pack(section.shape(), boreMm, boreMm, inDuct, work);
         List<PullChoice> choices = choices(section, before, work);
-        return new CrossSection(
-                before, contradiction(section, before), jamRatio(section), choices, work.hasLeftOpen());
+        return new CrossSection(before, contradiction(section, before), jamRatio(section), choices, work.hasLeftOpen());
     }
 
     private int positions(List<Pipe> pipes) {
@@ -89,7 +88,8 @@ final class RoomCount {
 
     private List<PullChoice> choices(BoreContents section, int pulls, PullChoice now, Work work) {
         PullChoice with = choice(section, pulls, false, Optional.empty(), work).withNow(now.positionsAfter());
-        PullChoice without = choice(section, pulls, true, Optional.empty(), work).withNow(now.positionsAfter());
+        PullChoice without =
+                choice(section, pulls, true, Optional.empty(), work).withNow(now.positionsAfter());
         return without.deadCablesOut() > 0 ? List.of(with, without) : List.of(with);
     }
 

@@ -19,7 +19,8 @@ final class Printable {
     static String escaped(String output) {
         return UNEXPECTED
                 .matcher(output)
-                .replaceAll(found -> String.format("\\\\u%04x", (int) found.group().charAt(0)));
+                .replaceAll(
+                        found -> String.format("\\\\u%04x", (int) found.group().charAt(0)));
     }
 
     /** Returns the text as {@link #of} does and on one line. */

@@ -149,7 +149,8 @@ final class Binder {
         Map<Object, Object> result = raw(type) == SortedMap.class ? new TreeMap<>() : new LinkedHashMap<>();
         result.putAll(stands);
         section.entries().forEach((name, entry) -> {
-            Object mapKey = simple(new ConfigNode.Scalar(name, false, entry.line()), keyType, NumberRanges.KEY_OF + key);
+            Object mapKey =
+                    simple(new ConfigNode.Scalar(name, false, entry.line()), keyType, NumberRanges.KEY_OF + key);
             StandIn before = stands.containsKey(mapKey) ? () -> Optional.of(stands.get(mapKey)) : given.item();
             result.put(mapKey, value(entry.value(), valueType, before, key + "." + name));
         });

@@ -40,12 +40,11 @@ record NumberRange(double leastInUnit, double mostInUnit, Sign sign, String unit
 
     /** Returns the range in words, for whole numbers. */
     String wholeWords() {
-        double from =
-                switch (sign) {
-                    case POSITIVE -> leastInUnit;
-                    case NOT_NEGATIVE -> 0;
-                    case ANY -> -mostInUnit;
-                };
+        double from = switch (sign) {
+            case POSITIVE -> leastInUnit;
+            case NOT_NEGATIVE -> 0;
+            case ANY -> -mostInUnit;
+        };
         return "from " + shown(from) + " to " + shown(mostInUnit);
     }
 

@@ -10,8 +10,8 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.spanroom.model.fieldwork.BookRow;
 import org.spanroom.model.SpreadsheetText;
+import org.spanroom.model.fieldwork.BookRow;
 import org.spanroom.output.columns.FieldworkColumns;
 import org.spanroom.output.folder.OutputException;
 import org.spanroom.output.folder.SharedFile;
@@ -93,7 +93,10 @@ public final class FieldBookFile implements AutoCloseable {
 
     /** Returns a row in the form of RFC 4180. */
     private static String line(List<String> cells) {
-        return cells.stream().map(SpreadsheetText::guarded).map(FieldBookFile::quoted).collect(Collectors.joining(",")) + "\n";
+        return cells.stream()
+                        .map(SpreadsheetText::guarded)
+                        .map(FieldBookFile::quoted)
+                        .collect(Collectors.joining(",")) + "\n";
     }
 
     private static String quoted(String cell) {

@@ -182,7 +182,8 @@ final class RecordJson {
         JsonNode found = node.path(member);
         return new InputException(
                 file,
-                path(member) + " must be " + wanted + ", " + (found.isMissingNode() ? "and is missing" : "is " + shown(found)),
+                path(member) + " must be " + wanted + ", "
+                        + (found.isMissingNode() ? "and is missing" : "is " + shown(found)),
                 RUN_AGAIN);
     }
 

@@ -73,9 +73,7 @@ public record RecordedRun(
      */
     public ReferenceSystem outputSystem() {
         try {
-            return outputCrsDefinition.isEmpty()
-                    ? ReferenceSystem.crs84()
-                    : ReferenceSystem.parse(outputCrsDefinition);
+            return outputCrsDefinition.isEmpty() ? ReferenceSystem.crs84() : ReferenceSystem.parse(outputCrsDefinition);
         } catch (IllegalArgumentException notASystem) {
             throw new InputException(
                     file,

@@ -29,8 +29,7 @@ final class DataDoubts {
                 .ifPresent(
                         why -> findings.add(finding(FindingCode.CONTENTS_CANNOT_FIT, one.span(), ofSource(one, why))));
         undecided(one.room(), one.span().duct().contents())
-                .ifPresent(
-                        why -> findings.add(finding(FindingCode.CONTENTS_TOO_MANY, one.span(), ofSource(one, why))));
+                .ifPresent(why -> findings.add(finding(FindingCode.CONTENTS_TOO_MANY, one.span(), ofSource(one, why))));
         double fillNowRatio = one.room().fillNowRatio().orElse(0);
         if (fillNowRatio > 1) {
             String detail = String.format(

@@ -97,7 +97,8 @@ class CrowdedSectionTest {
         List<Room> rooms = ducts.stream().map(together::assess).toList();
         Collections.reverse(ducts);
         var backwards = new RoomAssessor(SETTINGS);
-        List<Room> others = new ArrayList<>(ducts.stream().map(backwards::assess).toList());
+        List<Room> others =
+                new ArrayList<>(ducts.stream().map(backwards::assess).toList());
         Collections.reverse(others);
 
         assertThat(rooms).isEqualTo(others);

@@ -202,7 +202,8 @@ class PackerTest {
         var least = PackingTask.of(shape, wide.leastBoreMm(), diametersMm);
 
         assertThat(PackingBound.findPlain(least)).isEmpty();
-        assertThat(PackingBound.strongest(least, wide.leastBoreMm(), Work.withoutEnd()).leastBoreMm())
+        assertThat(PackingBound.strongest(least, wide.leastBoreMm(), Work.withoutEnd())
+                        .leastBoreMm())
                 .isLessThanOrEqualTo(wide.leastBoreMm() + 1e-6);
         assertThat(new Packer(2)
                         .pack(PackingTask.of(shape, wide.leastBoreMm() * (1 + 1e-7), diametersMm))

@@ -89,7 +89,8 @@ class SleevesHangTogetherTest {
         Collections.shuffle(renumbered, new Random(seed));
 
         assertThat(packer.pack(BoreShape.ROUND, 110, 108, renumbered, Work.ofSection()))
-                .isEqualTo(new ContentsPacker(new Packer(), SLACK_MM).pack(BoreShape.ROUND, 110, 108, items, Work.ofSection()));
+                .isEqualTo(new ContentsPacker(new Packer(), SLACK_MM)
+                        .pack(BoreShape.ROUND, 110, 108, items, Work.ofSection()));
     }
 
     @Test

@@ -32,11 +32,10 @@ class ConfigNumbersTest {
     private static final String HUGE_WHOLE = "99999999999999999999";
 
     /** No number of any config. */
-    private static final List<String> NEVER =
-            List.of(HUGE, HUGE_WHOLE, "1e-320", "NaN", ".inf", "x", "-0.0", "-1e308");
+    private static final List<String> NEVER = List.of(HUGE, HUGE_WHOLE, "1e-320", "NaN", ".inf", "x", "-0.0", "-1e308");
 
-    private static final List<String> SOMETIMES = List.of(
-            "0", "-1", "2147483647", "-2147483648", "4294967296", "1e15", "1e9", "\"\"", "0x10", "1_000", "1d");
+    private static final List<String> SOMETIMES =
+            List.of("0", "-1", "2147483647", "-2147483648", "4294967296", "1e15", "1e9", "\"\"", "0x10", "1_000", "1d");
 
     /** Keys whose numbers may be negative, where zero may have a sign too. */
     private static final Pattern SIGNED = Pattern.compile(".*(vault_elevation|seed|curve).*");
@@ -58,7 +57,8 @@ class ConfigNumbersTest {
         String street = Files.readString(StreetOfCases.write(folder));
         inputs = street.substring(0, street.indexOf("assumed:"));
         String shipped = Files.readString(Path.of("config", "spanroom.yaml"));
-        main = shipped.substring(shipped.indexOf("\nassumed:") + 1).replace("in_service: unknown ", "in_service: live ");
+        main = shipped.substring(shipped.indexOf("\nassumed:") + 1)
+                .replace("in_service: unknown ", "in_service: live ");
         config = folder.resolve("c.yaml");
     }
 
@@ -79,7 +79,9 @@ class ConfigNumbersTest {
     void numbersOfASection(String name) throws IOException {
         String text = Files.readString(Path.of("config", name + ".yaml"));
         Path part = folder.resolve(name + ".yaml");
-        write(config, inputs + "assumed: {in_service: live}\n" + name.replace("permits", "permit") + ": " + name + ".yaml\n");
+        write(
+                config,
+                inputs + "assumed: {in_service: live}\n" + name.replace("permits", "permit") + ": " + name + ".yaml\n");
         Set<String> tried = new LinkedHashSet<>();
 
         for (YamlNumbers.Place place : YamlNumbers.in(text)) {
@@ -96,15 +98,19 @@ class ConfigNumbersTest {
         String text = Files.readString(Path.of("config", "rates.yaml"));
         Path part = folder.resolve("rates.yaml");
         write(config, inputs + "assumed: {in_service: live}\nrates: rates.yaml\n");
-        Matcher rate = Pattern.compile("([a-z0-9_]+)(?:: \\{|, )value: [0-9.]+, low: [0-9.]+, high: [0-9.]+").matcher(text);
+        Matcher rate = Pattern.compile("([a-z0-9_]+)(?:: \\{|, )value: [0-9.]+, low: [0-9.]+, high: [0-9.]+")
+                .matcher(text);
         int rates = 0;
 
         while (rate.find()) {
             int value = text.indexOf("value:", rate.start());
             String before = text.substring(0, value);
             String after = text.substring(rate.end());
-            tryAll(rate.group(1), "", part, other -> write(
-                    part, before + "value: %1$s, low: %1$s, high: %1$s".formatted(other) + after));
+            tryAll(
+                    rate.group(1),
+                    "",
+                    part,
+                    other -> write(part, before + "value: %1$s, low: %1$s, high: %1$s".formatted(other) + after));
             rates++;
         }
         assertThat(rates).isGreaterThan(80);
@@ -120,9 +126,21 @@ class ConfigNumbersTest {
 
         for (YamlNumbers.Place place : YamlNumbers.in(text)) {
             if (tried.add(place.key())) {
-                tryAll(place.key(), "", config, other -> write(config, place.replaced(text, other)), file ->
-                        ProgramConfigReader.read(file), () -> CommandRun.of("program", run.toString(), "--config",
-                                config.toString(), "--output", folder.resolve("p").toString(), "--overwrite", "--skip",
+                tryAll(
+                        place.key(),
+                        "",
+                        config,
+                        other -> write(config, place.replaced(text, other)),
+                        file -> ProgramConfigReader.read(file),
+                        () -> CommandRun.of(
+                                "program",
+                                run.toString(),
+                                "--config",
+                                config.toString(),
+                                "--output",
+                                folder.resolve("p").toString(),
+                                "--overwrite",
+                                "--skip",
                                 "curve,prices,draws"));
             }
         }
@@ -159,7 +177,9 @@ class ConfigNumbersTest {
             assertThat(complaint).as(key + " = " + never).isNotEmpty();
             Matcher range = RANGE.matcher(complaint);
             if (never.equals(HUGE) || never.equals(HUGE_WHOLE)) {
-                assertThat(range.find() || complaint.contains("must be a whole number")).as(complaint).isTrue();
+                assertThat(range.find() || complaint.contains("must be a whole number"))
+                        .as(complaint)
+                        .isTrue();
             }
             if (range.reset().find()) {
                 extremes.add(range.group(1));
@@ -194,8 +214,17 @@ class ConfigNumbersTest {
 
     private CommandRun rank() {
         return CommandRun.of(
-                "rank", "--config", config.toString(), "--output", folder.resolve("run").toString(), "--overwrite",
-                "--quiet", "--formats", "csv", "--columns", "all");
+                "rank",
+                "--config",
+                config.toString(),
+                "--output",
+                folder.resolve("run").toString(),
+                "--overwrite",
+                "--quiet",
+                "--formats",
+                "csv",
+                "--columns",
+                "all");
     }
 
     private static void write(Path file, String text) throws IOException {

@@ -23,8 +23,12 @@ class DirectionMarksTest {
 
     private static CommandRun clean(String... args) {
         CommandRun ran = CommandRun.of(args);
-        assertThat(STEERING.matcher(ran.out()).find()).as(String.join(" ", args) + "\n" + ran.out()).isFalse();
-        assertThat(STEERING.matcher(ran.err()).find()).as(String.join(" ", args) + "\n" + ran.err()).isFalse();
+        assertThat(STEERING.matcher(ran.out()).find())
+                .as(String.join(" ", args) + "\n" + ran.out())
+                .isFalse();
+        assertThat(STEERING.matcher(ran.err()).find())
+                .as(String.join(" ", args) + "\n" + ran.err())
+                .isFalse();
         return ran;
     }
 
@@ -34,16 +38,20 @@ class DirectionMarksTest {
         Path config = StreetOfCases.write(folder);
         for (String layer : List.of("ducts.geojson", "vaults.geojson")) {
             Path file = folder.resolve(layer);
-            Files.writeString(file, Files.readString(file)
-                    .replace("\"duct\": \"R\"", "\"duct\": \"R" + MARKS + "\"")
-                    .replace("\"vault\": \"V1\"", "\"vault\": \"V1" + MARKS + "\"")
-                    .replace("\"cond\": \"good\"", "\"cond\": \"good" + MARKS + "\""));
+            Files.writeString(
+                    file,
+                    Files.readString(file)
+                            .replace("\"duct\": \"R\"", "\"duct\": \"R" + MARKS + "\"")
+                            .replace("\"vault\": \"V1\"", "\"vault\": \"V1" + MARKS + "\"")
+                            .replace("\"cond\": \"good\"", "\"cond\": \"good" + MARKS + "\""));
         }
         String run = folder.resolve("run").toString();
         String vault = "V1" + MARKS;
-        assertThat(clean("check", "--config", config.toString(), "--all").exitCode()).isZero();
+        assertThat(clean("check", "--config", config.toString(), "--all").exitCode())
+                .isZero();
         clean("check", "--fields", "--config", config.toString());
-        assertThat(clean("rank", "--config", config.toString(), "--output", run).exitCode()).isZero();
+        assertThat(clean("rank", "--config", config.toString(), "--output", run).exitCode())
+                .isZero();
         String spanId = StreetOfCases.csv(Path.of(run, "spans.csv")).stream()
                 .map(row -> row.get("span_id"))
                 .filter(id -> id.startsWith("R"))
@@ -53,9 +61,30 @@ class DirectionMarksTest {
         assertThat(new ObjectMapper().readTree(json.out()).toString()).contains(MARKS);
         clean("explain", spanId, "--run", run);
         clean("compare", run, run, "--output", folder.resolve("compared").toString());
-        clean("path", run, "--from", "V0", "--to", vault, "--cables", "1", "--output", folder.resolve("way").toString());
-        clean("path", run, "--from", "V0", "--to", vault, "--cables", "1", "--json", "--output",
-                folder.resolve("way").toString(), "--overwrite");
+        clean(
+                "path",
+                run,
+                "--from",
+                "V0",
+                "--to",
+                vault,
+                "--cables",
+                "1",
+                "--output",
+                folder.resolve("way").toString());
+        clean(
+                "path",
+                run,
+                "--from",
+                "V0",
+                "--to",
+                vault,
+                "--cables",
+                "1",
+                "--json",
+                "--output",
+                folder.resolve("way").toString(),
+                "--overwrite");
         clean("corridors", run, "--output", folder.resolve("corridors").toString());
         clean("report", run, "--output", folder.resolve("page.html").toString());
         clean("sheets", run, spanId, "--output", folder.resolve("sheets").toString());

@@ -221,7 +221,9 @@ class ExplainCommandTest {
         assertThat(broken.complaint())
                 .contains("it is no record of a run (not JSON)")
                 .hasLineCount(1);
-        assertThat(hollow.complaint()).contains("inputs.file must be a text, and is missing").hasLineCount(1);
+        assertThat(hollow.complaint())
+                .contains("inputs.file must be a text, and is missing")
+                .hasLineCount(1);
     }
 
     @Test

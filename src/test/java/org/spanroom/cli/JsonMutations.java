@@ -3,8 +3,8 @@ package org.spanroom.cli;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.DoubleNode;
 import com.fasterxml.jackson.databind.node.BigIntegerNode;
+import com.fasterxml.jackson.databind.node.DoubleNode;
 import com.fasterxml.jackson.databind.node.IntNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.NullNode;
@@ -54,8 +54,11 @@ final class JsonMutations {
                 String at = path + "/" + name;
                 if (wanted.test(at)) {
                     change(at + " removed", () -> object.remove(name), () -> object.set(name, member));
-                    others(member).forEach(other -> change(
-                            at + " = " + shown(other), () -> object.set(name, other), () -> object.set(name, member)));
+                    others(member)
+                            .forEach(other -> change(
+                                    at + " = " + shown(other),
+                                    () -> object.set(name, other),
+                                    () -> object.set(name, member)));
                 }
                 within(member, at);
             }
@@ -67,8 +70,11 @@ final class JsonMutations {
                 JsonNode item = array.get(i);
                 String at = path + "/" + i;
                 if (wanted.test(at)) {
-                    others(item).forEach(other -> change(
-                            at + " = " + shown(other), () -> array.set(index, other), () -> array.set(index, item)));
+                    others(item)
+                            .forEach(other -> change(
+                                    at + " = " + shown(other),
+                                    () -> array.set(index, other),
+                                    () -> array.set(index, item)));
                 }
                 within(item, at);
             }
@@ -96,7 +102,8 @@ final class JsonMutations {
     private static List<JsonNode> others(JsonNode member) {
         var others = new ArrayList<JsonNode>(List.of(NullNode.instance));
         if (member.isTextual()) {
-            others.addAll(List.of(TextNode.valueOf("\u0000"), TextNode.valueOf(""), IntNode.valueOf(7), NODES.arrayNode()));
+            others.addAll(
+                    List.of(TextNode.valueOf("\u0000"), TextNode.valueOf(""), IntNode.valueOf(7), NODES.arrayNode()));
         } else if (member.isNumber()) {
             others.addAll(List.of(
                     IntNode.valueOf(-1),
@@ -110,9 +117,12 @@ final class JsonMutations {
             others.addAll(List.of(TextNode.valueOf("perhaps"), IntNode.valueOf(7), NODES.arrayNode()));
         } else {
             others.addAll(List.of(
-                    TextNode.valueOf("x"), IntNode.valueOf(7), NODES.objectNode(), NODES.arrayNode(), NODES.arrayNode().add(7)));
+                    TextNode.valueOf("x"),
+                    IntNode.valueOf(7),
+                    NODES.objectNode(),
+                    NODES.arrayNode(),
+                    NODES.arrayNode().add(7)));
         }
         return others;
     }
-
 }

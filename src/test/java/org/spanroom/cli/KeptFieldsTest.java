@@ -110,7 +110,8 @@ class KeptFieldsTest {
                 expected.remove("");
                 compared += expected.size() > 1 ? 1 : 0;
                 // a CSV cell that a spreadsheet would take for a formula begins with an apostrophe
-                assertThat(span.get("src_street").replaceAll("(?<=^|;)'(?==)", "")).isEqualTo(String.join(";", expected));
+                assertThat(span.get("src_street").replaceAll("(?<=^|;)'(?==)", ""))
+                        .isEqualTo(String.join(";", expected));
             }
         }
         assertThat(compared).as("spans of several routes with several values").isPositive();

@@ -19,7 +19,8 @@ class LocaleNamesTest {
     private static final String OF_C =
             "ANSI_X3.4-1968, lacks; set LC_ALL=C.UTF-8 before you start the program, or rename it";
 
-    private static final String OF_UTF_8 = "it has bytes that are not text in UTF-8, the charset of this locale; rename it";
+    private static final String OF_UTF_8 =
+            "it has bytes that are not text in UTF-8, the charset of this locale; rename it";
 
     @TempDir
     private Path folder;
@@ -57,14 +58,21 @@ class LocaleNamesTest {
         for (String command : List.of("check --routes \"$name\" --vaults v.geojson", "sample --output \"$name\"")) {
             String printed = run(locale, command, octal);
 
-            assertThat(printed).contains(locale.endsWith("UTF-8") ? OF_UTF_8 : OF_C).contains("code 2\n");
-            assertThat(printed.lines().filter(line -> line.startsWith("spanroom: "))).hasSize(1);
+            assertThat(printed)
+                    .contains(locale.endsWith("UTF-8") ? OF_UTF_8 : OF_C)
+                    .contains("code 2\n");
+            assertThat(printed.lines().filter(line -> line.startsWith("spanroom: ")))
+                    .hasSize(1);
             assertThat(printed).doesNotContain("Exception").hasLineCount(3);
         }
     }
 
     @ParameterizedTest
-    @CsvSource({"C, z\u00fcrich.geojson, true", "POSIX, \u7ba1\u9053.geojson, true", "C.UTF-8, z\u00fcrich.geojson, false"})
+    @CsvSource({
+        "C, z\u00fcrich.geojson, true",
+        "POSIX, \u7ba1\u9053.geojson, true",
+        "C.UTF-8, z\u00fcrich.geojson, false"
+    })
     void aNameInAConfigDoesToo(String locale, String name, boolean isOutside) throws IOException, InterruptedException {
         Files.writeString(
                 folder.resolve("c.yaml"), "inputs:\n  routes: {file: " + name + "}\n  vaults: {file: v.geojson}\n");
@@ -72,12 +80,14 @@ class LocaleNamesTest {
         String printed = run(locale, "check --config c.yaml", "x");
 
         assertThat(printed).contains("code 3\n");
-        assertThat(printed.lines().filter(line -> line.startsWith("spanroom: "))).hasSize(1);
+        assertThat(printed.lines().filter(line -> line.startsWith("spanroom: ")))
+                .hasSize(1);
         assertThat(printed)
                 .contains(
                         isOutside
-                                ? "spanroom: c.yaml: line 2: file: the name '" + name + "' cannot be used: it has letters that the"
-                                        + " charset of this locale, " + OF_C
+                                ? "spanroom: c.yaml: line 2: file: the name '" + name
+                                        + "' cannot be used: it has letters that the" + " charset of this locale, "
+                                        + OF_C
                                 : name + ": there is no such file");
     }
 }

@@ -19,7 +19,9 @@ class OtherFilesTest {
     private Path withForeignStatements() throws IOException {
         String statements = "crs: 'EPSG:2263', axis_order: north_first, layer: none";
         String text = Files.readString(StreetOfCases.write(folder))
-                .replace("    fields: {duct:", "    " + statements.replace(", ", "\n    ") + "\n    keep: [inner]\n    fields: {duct:")
+                .replace(
+                        "    fields: {duct:",
+                        "    " + statements.replace(", ", "\n    ") + "\n    keep: [inner]\n    fields: {duct:")
                 .replace("vaults: {file:", "vaults: {" + statements + ", file:");
         return Files.writeString(folder.resolve("foreign.yaml"), text);
     }
@@ -31,13 +33,20 @@ class OtherFilesTest {
 
         CommandRun asStated = CommandRun.of("check", "--config", config.toString());
         CommandRun others = CommandRun.of(
-                "rank", "--config", config.toString(), "--output", out.toString(),
-                "--routes", folder.resolve("ducts.geojson").toString(),
-                "--vaults", folder.resolve("vaults.geojson").toString());
+                "rank",
+                "--config",
+                config.toString(),
+                "--output",
+                out.toString(),
+                "--routes",
+                folder.resolve("ducts.geojson").toString(),
+                "--vaults",
+                folder.resolve("vaults.geojson").toString());
 
         assertThat(asStated.exitCode()).isEqualTo(ExitCode.INPUT);
         assertThat(others.exitCode()).as(others.err()).isZero();
-        JsonNode inputs = new ObjectMapper().readTree(out.resolve("run.json").toFile()).at("/config/inputs");
+        JsonNode inputs =
+                new ObjectMapper().readTree(out.resolve("run.json").toFile()).at("/config/inputs");
         for (String layer : new String[] {"routes", "vaults"}) {
             assertThat(inputs.path(layer).has("crs")).isFalse();
             assertThat(inputs.path(layer).has("layer")).isFalse();
@@ -53,12 +62,21 @@ class OtherFilesTest {
         Path out = folder.resolve("run");
 
         CommandRun ranked = CommandRun.of(
-                "rank", "--config", config.toString(), "--output", out.toString(), "--crs", "OGC:CRS84",
-                "--routes", folder.resolve("ducts.geojson").toString(),
-                "--vaults", folder.resolve("vaults.geojson").toString());
+                "rank",
+                "--config",
+                config.toString(),
+                "--output",
+                out.toString(),
+                "--crs",
+                "OGC:CRS84",
+                "--routes",
+                folder.resolve("ducts.geojson").toString(),
+                "--vaults",
+                folder.resolve("vaults.geojson").toString());
 
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
-        JsonNode inputs = new ObjectMapper().readTree(out.resolve("run.json").toFile()).at("/config/inputs");
+        JsonNode inputs =
+                new ObjectMapper().readTree(out.resolve("run.json").toFile()).at("/config/inputs");
         assertThat(inputs.at("/routes/crs").asText()).isEqualTo("OGC:CRS84");
         assertThat(inputs.at("/vaults/crs").asText()).isEqualTo("OGC:CRS84");
     }

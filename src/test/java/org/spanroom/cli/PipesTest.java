@@ -60,7 +60,8 @@ class PipesTest {
 
     @Test
     void whatAPipedConfigNamesIsRelativeToTheWorkingDirectory() throws IOException {
-        String here = Path.of("").toAbsolutePath().relativize(folder.toRealPath()).toString();
+        String here =
+                Path.of("").toAbsolutePath().relativize(folder.toRealPath()).toString();
         String text = Files.readString(config).replace(folder.toString(), here);
 
         assertTimeoutPreemptively(LONGEST, () -> {
@@ -94,7 +95,8 @@ class PipesTest {
                 CommandRun run = CommandRun.of("check", "--config", config.toString(), option, other);
                 assertThat(run.exitCode()).isEqualTo(ExitCode.INPUT);
                 assertThat(run.complaint())
-                        .isEqualTo("spanroom: " + other + ": it is not a regular file but a pipe or a device, which can be read"
+                        .isEqualTo("spanroom: " + other
+                                + ": it is not a regular file but a pipe or a device, which can be read"
                                 + " only once. Save its contents as a file and name that.\n");
             });
         }

@@ -61,20 +61,30 @@ class RunRecordMutationsTest {
         commands.put("compare", List.of("compare", here, folder.resolve("other").toString()));
         commands.put("compared", List.of("compare", folder.resolve("other").toString(), here));
         commands.put("path", List.of("path", here, "--from", "V0", "--to", "V1", "--cables", "1"));
-        commands.put("rank", List.of("rank", "--from", here, "--scoring", folder.resolve("scoring.yaml").toString()));
+        commands.put(
+                "rank",
+                List.of(
+                        "rank",
+                        "--from",
+                        here,
+                        "--scoring",
+                        folder.resolve("scoring.yaml").toString()));
         commands.put("report", List.of("report", here));
         commands.put("corridors", List.of("corridors", here));
         commands.put("connect", List.of("connect", here, "--connections", wishes.toString()));
         commands.put("program", List.of("program", here, "--skip", "curve,prices,draws"));
         commands.put("sheets", List.of("sheets", here, spanId));
         commands.put("learn", List.of("learn", "--run", here, "--field-book", book.toString()));
-        commands.put("closeout", Stream.concat(closeout.stream(), Stream.of("--check")).toList());
+        commands.put(
+                "closeout",
+                Stream.concat(closeout.stream(), Stream.of("--check")).toList());
         var complete = new LinkedHashMap<String, List<String>>();
         commands.forEach((name, words) -> {
             var all = new ArrayList<>(words);
             if (!List.of("explain", "closeout").contains(name)) {
                 String end = name.equals("report") ? ".html" : "";
-                all.addAll(List.of("--output", folder.resolve("of-" + name + end).toString(), "--overwrite"));
+                all.addAll(
+                        List.of("--output", folder.resolve("of-" + name + end).toString(), "--overwrite"));
             }
             complete.put(name, all);
         });
@@ -84,8 +94,10 @@ class RunRecordMutationsTest {
     @Test
     void noChangeOfTheRecordEndsInAnInternalError() throws IOException {
         Map<String, List<String>> commands = commands();
-        commands.forEach((name, words) ->
-                assertThat(CommandRun.of(words.toArray(String[]::new)).exitCode()).as(name).isIn(ExitCode.OK, ExitCode.INPUT));
+        commands.forEach((name, words) -> assertThat(
+                        CommandRun.of(words.toArray(String[]::new)).exitCode())
+                .as(name)
+                .isIn(ExitCode.OK, ExitCode.INPUT));
         List<JsonMutations.Mutation> mutations = JsonMutations.of(record, path -> !path.startsWith("/config"));
         assertThat(mutations).hasSizeGreaterThan(300);
         int at = 0;

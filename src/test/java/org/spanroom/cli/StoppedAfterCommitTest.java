@@ -70,7 +70,8 @@ class StoppedAfterCommitTest {
                 "-cp",
                 System.getProperty("java.class.path"),
                 FullOut.class.getName()));
-        command.addAll(List.of("rank", "--config", StreetOfCases.write(folder).toString(), "--output", results.toString()));
+        command.addAll(
+                List.of("rank", "--config", StreetOfCases.write(folder).toString(), "--output", results.toString()));
         Process process =
                 new ProcessBuilder(command).redirectError(err.toFile()).start();
         try {
@@ -78,7 +79,9 @@ class StoppedAfterCommitTest {
                 Thread.sleep(100);
             }
             assertThat(Files.readString(err)).contains(COMMITTED);
-            new ProcessBuilder(kill.toString(), "-TERM", Long.toString(process.pid())).start().waitFor();
+            new ProcessBuilder(kill.toString(), "-TERM", Long.toString(process.pid()))
+                    .start()
+                    .waitFor();
 
             assertThat(process.waitFor(120, TimeUnit.SECONDS)).isTrue();
             assertThat(process.exitValue()).isEqualTo(143);

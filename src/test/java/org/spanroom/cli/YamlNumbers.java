@@ -48,7 +48,8 @@ final class YamlNumbers {
                         if (number.matches() && text.startsWith(number.group(), at)) {
                             String key = String.join(".", keys) + "." + name(tokens.currentName());
                             String unit = number.group(2) == null ? "" : number.group(2);
-                            places.add(new Place(key.replaceAll("\\.{2,}", ".").replaceAll("^\\.", ""), at, number.group(1), unit));
+                            places.add(new Place(
+                                    key.replaceAll("\\.{2,}", ".").replaceAll("^\\.", ""), at, number.group(1), unit));
                         }
                     }
                 }

@@ -144,7 +144,9 @@ class ConfigReaderTest {
                         "line 3: diameter_unit must be a unit of length"),
                 List.of("threads: many", "line 1: threads must be a whole number, is 'many'"),
                 List.of("threads: 1.5", "line 1: threads must be a whole number, is '1.5'"),
-                List.of("strict: false\nthreads: -1", "line 2: threads must be from 0 to 1024, is '-1'. Check the number."),
+                List.of(
+                        "strict: false\nthreads: -1",
+                        "line 2: threads must be from 0 to 1024, is '-1'. Check the number."),
                 List.of("strict: maybe", "line 1: strict must be true or false, is 'maybe'"),
                 List.of("strict: [true]", "line 1: strict must be a single value, is a list"),
                 List.of("values:\n  live: yes", "line 2: live must be a list, such as [a, b], is 'yes'"),
@@ -152,7 +154,9 @@ class ConfigReaderTest {
                         "network:\n  lengths: draw",
                         "line 2: 'draw' is not a valid value for lengths. Did you mean 'drawn'?"),
                 List.of("assumed:\n  inside_diameter: 4", "line 2: inside_diameter must be a number with a unit"),
-                List.of("assumed:\n  inside_diameter: -4 in", "line 2: inside_diameter must be 0, or from 0.01 to 10000 mm, is '-4 in'"),
+                List.of(
+                        "assumed:\n  inside_diameter: -4 in",
+                        "line 2: inside_diameter must be 0, or from 0.01 to 10000 mm, is '-4 in'"),
                 List.of("assumed:\n  innerduct_count: 2.5", "line 2: innerduct_count must be a whole number, is '2.5'"),
                 List.of("assumed:\n  in_service: perhaps", "line 2: 'perhaps' is not a valid value for in_service"),
                 List.of("assumed:\n  route: r", "line 2: no value can be assumed for route"),

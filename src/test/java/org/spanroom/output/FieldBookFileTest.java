@@ -27,13 +27,13 @@ import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.fieldbook.FieldBookReader;
 import org.spanroom.input.layer.SourceNumber;
+import org.spanroom.model.SpreadsheetText;
 import org.spanroom.model.effort.EffortStep;
 import org.spanroom.model.fieldwork.BookRow;
 import org.spanroom.model.fieldwork.FactUnit;
 import org.spanroom.model.fieldwork.FactValue;
 import org.spanroom.model.fieldwork.FieldEntry;
 import org.spanroom.model.fieldwork.FieldFact;
-import org.spanroom.model.SpreadsheetText;
 import org.spanroom.output.folder.OutputException;
 
 /** What is entered comes back as it was entered, whatever the texts are. */

@@ -196,6 +196,37 @@ class SimulationTest {
         assertThat(two.thresholds()).containsExactly(0);
     }
 
+    /** By drawing: no sample of 200 spans of one to three situations scores more than the most that is said of it. */
+    @Test
+    void noSampleScoresMoreThanTheMostThatItCan() {
+        var random = new Random(3);
+        Simulation.Points points = (place, quantity) -> place == 1 ? 20 / (1 + quantity / 50) : quantity;
+        var simulation = new Simulation(settings(256, 1), points, 1, 2, 20);
+        int reached = 0;
+        for (int i = 0; i < 200; i++) {
+            var situations = new SpanOutlook.Situation[1 + random.nextInt(3)];
+            for (int k = 0; k < situations.length; k++) {
+                situations[k] = new SpanOutlook.Situation(
+                        0,
+                        0,
+                        1.0 / situations.length,
+                        new double[] {random.nextInt(50), 50, 3},
+                        random.nextInt(4) > 0,
+                        random.nextBoolean() ? NO_SAVINGS : random.doubles(1 + random.nextInt(64), 0, 9).toArray());
+            }
+            SpanOutlook span = span("s" + i, 0.1, used(random.nextInt(60), 60.0, 130.0), situations);
+
+            double[] most = simulation.mostPoints(span, 256);
+            double[] scores = simulation.scores(span).bySample();
+
+            for (int sample = 0; sample < scores.length; sample++) {
+                assertThat(scores[sample]).isLessThanOrEqualTo(most[sample]);
+                reached += scores[sample] > 0.9 * most[sample] ? 1 : 0;
+            }
+        }
+        assertThat(reached).isGreaterThan(1000);
+    }
+
     private static double share(double[] values, double value) {
         return Arrays.stream(values).filter(v -> v == value).count() / (double) values.length;
     }

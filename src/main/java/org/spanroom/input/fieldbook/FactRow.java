@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.spanroom.model.Counted;
-import org.spanroom.model.fieldwork.RowProblem;
 import org.spanroom.model.SpreadsheetText;
+import org.spanroom.model.fieldwork.RowProblem;
 
 /** One row of a table of facts. */
 final class FactRow {

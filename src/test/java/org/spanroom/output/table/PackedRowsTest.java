@@ -1,0 +1,154 @@
+package org.spanroom.output.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.spanroom.output.text.CsvFile;
+
+/** Rows that were packed are written byte for byte as rows that were not. */
+class PackedRowsTest {
+    private static final double[] HARD_NUMBERS = {
+        0, -0.0, 0.0005, -0.0005, 1e-320, 0.1, 2.675, 1e15 + 0.5, 562_949_953_421.311, 562_949_953_421.312, -1e300, 9e18, 123.4565
+    };
+    private static final long[] HARD_WHOLES = {
+        0, 1, -1, 63, 64, Integer.MIN_VALUE, 1L << 60, 1L << 61, -(1L << 61), Long.MAX_VALUE, Long.MIN_VALUE
+    };
+
+    @TempDir
+    Path folder;
+
+    /** A row with a cell of each type. */
+    private record Cells(
+            @Nullable String text, @Nullable Long whole, @Nullable Double real, @Nullable Boolean flag, String name) {}
+
+    private static final Column<Cells> NAME = Column.text("name", "name", "The name.", Cells::name);
+
+    private static final Table<Cells> TABLE = Table.plain(
+            "cells",
+            "Cells.",
+            List.of(
+                    Column.text("label", "label", "A text.", Cells::text),
+                    NAME,
+                    Column.integer("count", "count", "A whole number.", Cells::whole),
+                    Column.real("length_m", "length_m", 3, "A number.", Cells::real),
+                    Column.flag("wet", "wet", "A flag.", Cells::flag)));
+
+    @Test
+    void rowsInAnotherOrderAreWrittenAsThoseThatWereNotPacked() throws IOException {
+        demandSame(draw(4000, 50));
+    }
+
+    /** More different texts than get numbers. */
+    @Test
+    void textsAreKeptHoweverManyThereAre() throws IOException {
+        demandSame(draw(70_000, Integer.MAX_VALUE));
+    }
+
+    @Test
+    void rowsOfManyFillersAreFoundByTheirNumbers() throws IOException {
+        List<Cells> rows = draw(3000, 100);
+        PackedRows<Cells, Cells> packed = new PackedRows<>(TABLE.columns(), Map.of("name", NAME), rows.size());
+        List<PackedRows<Cells, Cells>.Filler> fillers = new ArrayList<>();
+        IntStream.range(0, 5).forEach(thread -> fillers.add(packed.newFiller()));
+        for (int number = rows.size() - 1; number >= 0; number--) {
+            fillers.get(number % fillers.size()).add(number, rows.get(number));
+        }
+
+        assertThat(bytes(packed, rows, inOrder(rows.size()))).isEqualTo(bytes(rows, inOrder(rows.size())));
+    }
+
+    /** A row larger than what can be held makes the store say so, instead of losing the row. */
+    @Test
+    void rowsThatCannotBeHeldAreReported() {
+        PackedRows<Cells, Cells> packed = new PackedRows<>(TABLE.columns(), Map.of(), 70_000);
+        PackedRows<Cells, Cells>.Filler filler = packed.newFiller();
+        for (int number = 0; number < 65_536; number++) {
+            filler.add(number, new Cells("t" + number, null, null, null, "n"));
+        }
+        assertThat(packed.isFull()).isFalse();
+
+        filler.add(65_536, new Cells("x".repeat(1 << 20), null, null, null, "n"));
+
+        assertThat(packed.isFull()).isTrue();
+    }
+
+    private void demandSame(List<Cells> rows) throws IOException {
+        PackedRows<Cells, Cells> packed = new PackedRows<>(TABLE.columns(), Map.of("name", NAME), rows.size());
+        PackedRows<Cells, Cells>.Filler filler = packed.newFiller();
+        for (int number = 0; number < rows.size(); number++) {
+            filler.add(number, rows.get(number));
+        }
+        List<Integer> order = new ArrayList<>(inOrder(rows.size()));
+        Collections.shuffle(order, new Random(7));
+
+        assertThat(packed.isFull()).isFalse();
+        assertThat(bytes(packed, rows, order)).isEqualTo(bytes(rows, order));
+    }
+
+    private static List<Integer> inOrder(int count) {
+        return IntStream.range(0, count).boxed().toList();
+    }
+
+    private byte[] bytes(List<Cells> rows, List<Integer> order) throws IOException {
+        Path file = folder.resolve("plain.csv");
+        var csv = new CsvFile(file, TABLE);
+        var batch = new TableBatch<>(TABLE, OutputCrs.lonLat(), List.of(csv));
+        order.forEach(number -> batch.add(rows.get(number)));
+        batch.append();
+        csv.close();
+        return Files.readAllBytes(file);
+    }
+
+    private byte[] bytes(PackedRows<Cells, Cells> packed, List<Cells> rows, List<Integer> order) throws IOException {
+        Path file = folder.resolve("packed.csv");
+        var csv = new CsvFile(file, TABLE);
+        var batch = new TableBatch<>(TABLE, OutputCrs.lonLat(), List.of(csv));
+        PackedRows<Cells, Cells>.Reader reader = packed.newReader();
+        int[] columns = IntStream.range(0, TABLE.columns().size()).toArray();
+        for (int number : order) {
+            reader.read(number);
+            batch.add(reader, columns, rows.get(number), Shape.EMPTY);
+        }
+        batch.append();
+        csv.close();
+        return Files.readAllBytes(file);
+    }
+
+    private static List<Cells> draw(int count, int texts) {
+        var random = new Random(1);
+        var rows = new ArrayList<Cells>();
+        for (int i = 0; i < count; i++) {
+            boolean some = random.nextInt(5) > 0;
+            rows.add(new Cells(
+                    some ? "Größe 東 " + random.nextInt(texts) : random.nextBoolean() ? null : " ",
+                    random.nextInt(4) == 0 ? null : whole(random),
+                    random.nextInt(4) == 0 ? null : real(random),
+                    random.nextInt(3) == 0 ? null : random.nextBoolean(),
+                    "name " + i));
+        }
+        return rows;
+    }
+
+    private static long whole(Random random) {
+        return random.nextBoolean() ? random.nextInt(100_000) - 500 : HARD_WHOLES[random.nextInt(HARD_WHOLES.length)];
+    }
+
+    private static double real(Random random) {
+        return switch (random.nextInt(4)) {
+            case 0 -> HARD_NUMBERS[random.nextInt(HARD_NUMBERS.length)];
+            case 1 -> Double.longBitsToDouble(random.nextLong());
+            default -> random.nextGaussian() * Math.pow(10, random.nextInt(13));
+        };
+    }
+}
