@@ -25,12 +25,14 @@ public final class LineLayer {
     private final Path file;
     private final LayerSource source;
     private final ReferenceSystem crs;
+    private final OrdinateSuspicion ordinates;
     private final List<Named> found = new ArrayList<>();
 
     private LineLayer(Path file, LayerSource source) {
         this.file = file;
         this.source = source;
         this.crs = crs(source.header());
+        this.ordinates = new OrdinateSuspicion(crs);
     }
 
     /**
@@ -65,7 +67,8 @@ public final class LineLayer {
                 fieldOf.apply(source.header().fields()).map(List::of).orElse(List.of());
         source.read(wanted, this::take);
         if (found.isEmpty()) {
-            throw new InputException(file, "it has no line that can be used", "Name a layer of lines.");
+            String reason = ordinates.find().map(why -> " in " + crs.name() + ": " + why).orElse("");
+            throw new InputException(file, "it has no line that can be used" + reason, "Name a layer of lines.");
         }
         return found;
     }
@@ -90,6 +93,9 @@ public final class LineLayer {
     }
 
     private Optional<Line> lonLat(double[] part, int dimension) {
+        if (part.length >= dimension) {
+            ordinates.see(part[0], part[1]);
+        }
         double[] places = part.clone();
         crs.toLonLat(places, dimension);
         double[] lonLat = new double[places.length / dimension * 2];

@@ -100,6 +100,7 @@ class ProgramConfigTest {
                 "notice_days: -1|notice_days and check_days must not be below 0",
                 "budget_cost: guess|'guess' is not a valid value for budget_cost",
                 "'most_in_work: {Harbor: -1}'|most_in_work must not be below 0",
+                "'most_in_work: {Harbor: 1}'|most_in_work needs district",
             })
     void whatIsWrongIsNamedInOneLine(String text, String message) {
         assertThatThrownBy(() -> read(text))
