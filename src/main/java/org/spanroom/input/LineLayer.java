@@ -8,6 +8,7 @@ import java.util.function.Function;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
+import org.spanroom.input.layer.Blanks;
 import org.spanroom.input.layer.LayerHeader;
 import org.spanroom.input.layer.LayerSource;
 import org.spanroom.input.layer.SourceFeature;
@@ -67,8 +68,15 @@ public final class LineLayer {
                 fieldOf.apply(source.header().fields()).map(List::of).orElse(List.of());
         source.read(wanted, this::take);
         if (found.isEmpty()) {
-            String reason = ordinates.find().map(why -> " in " + crs.name() + ": " + why).orElse("");
-            throw new InputException(file, "it has no line that can be used" + reason, "Name a layer of lines.");
+            String reason = ordinates.find()
+                    .map(why -> " in " + crs.name() + ": " + why.replaceFirst("\\. .*", ""))
+                    .orElse("");
+            throw new InputException(
+                    file,
+                    "it has no line that can be used" + reason,
+                    reason.isEmpty()
+                            ? "Name a layer of lines."
+                            : "Export it with its reference system, longitude or easting first.");
         }
         return found;
     }
@@ -86,7 +94,7 @@ public final class LineLayer {
                     "Name a layer of center lines, or convert it to one.");
         }
         Object value = feature.values().isEmpty() ? null : feature.values().get(0);
-        String text = value == null ? "" : value.toString().strip();
+        String text = value == null ? "" : Blanks.strip(value.toString());
         for (double[] part : geometry.parts()) {
             lonLat(part, geometry.hasZ() ? 3 : 2).ifPresent(line -> found.add(new Named(text, line)));
         }

@@ -15,6 +15,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.spanroom.config.NearestWord;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.fields.TableText;
+import org.spanroom.input.layer.Blanks;
 import org.spanroom.input.layer.LayerFormat;
 import org.spanroom.input.layer.RecordLimit;
 
@@ -113,6 +114,6 @@ record FactTable(List<FactRow> rows, List<String> others, boolean plain) {
     }
 
     private static String word(String name) {
-        return name.strip().toLowerCase(Locale.ROOT).replaceAll("[ -]+", "_");
+        return Blanks.strip(name).toLowerCase(Locale.ROOT).replaceAll("[ -]+", "_");
     }
 }

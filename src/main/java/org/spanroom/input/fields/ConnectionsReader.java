@@ -21,6 +21,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.spanroom.config.NearestWord;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
+import org.spanroom.input.layer.Blanks;
 import org.spanroom.input.layer.LayerFormat;
 import org.spanroom.input.layer.RecordLimit;
 import org.spanroom.model.Counted;
@@ -112,7 +113,7 @@ public final class ConnectionsReader {
         width = header.size();
         Map<String, String> written = new LinkedHashMap<>();
         for (int place = 0; place < header.size(); place++) {
-            String name = header.get(place).strip();
+            String name = Blanks.strip(header.get(place));
             String word = name.toLowerCase(Locale.ROOT).replaceAll("[ -]+", "_");
             if (COLUMNS.contains(word) && places.putIfAbsent(word, place) != null) {
                 throw new InputException(file, "two columns are called " + word, "Remove one of them.");
@@ -173,7 +174,7 @@ public final class ConnectionsReader {
 
     private String text(CSVRecord record, String column) {
         Integer place = places.get(column);
-        return place == null || place >= record.size() ? "" : record.get(place).strip();
+        return place == null || place >= record.size() ? "" : Blanks.strip(record.get(place));
     }
 
     private static int cables(String text, List<String> problems) {

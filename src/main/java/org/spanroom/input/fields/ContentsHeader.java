@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.spanroom.config.NearestWord;
 import org.spanroom.finding.InputException;
+import org.spanroom.input.layer.Blanks;
 
 /**
  * The header of the contents table: where its columns are, and which others it has.
@@ -78,7 +79,7 @@ record ContentsHeader(Map<String, Integer> columns, List<String> others) {
     }
 
     private static String folded(String name) {
-        return name.strip().toLowerCase(Locale.ROOT).replace(' ', '_');
+        return Blanks.strip(name).toLowerCase(Locale.ROOT).replace(' ', '_');
     }
 
     private static void demandNoneMisspelled(Path file, Map<String, Integer> columns, List<String> others) {

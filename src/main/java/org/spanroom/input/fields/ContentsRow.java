@@ -13,6 +13,7 @@ import org.spanroom.config.ContentsConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.input.layer.Blanks;
 import org.spanroom.input.layer.CappedLog;
 import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
@@ -96,7 +97,7 @@ final class ContentsRow extends TermValues {
     }
 
     private String textAt(int index) {
-        return index < cells.size() ? cells.get(index).strip() : "";
+        return index < cells.size() ? Blanks.strip(cells.get(index)) : "";
     }
 
     @Override
