@@ -5,13 +5,13 @@
 #   src/bench/fuzz-all.sh [SECONDS] [FOLDER]      (default: 900 seconds each, target/fuzz)
 #
 # FOLDER holds what the fuzzer learns and is used again the next time; name one outside of target to keep it. A failing input is left in
-# FOLDER, with the output of its target. Ends with status 1 if a target has failed.
+# FOLDER, with the output of its target. Ends with status 1 if a target has failed. FUZZ_MAVEN has further options of Maven, e.g. -o.
 set -uo pipefail
 
 seconds=${1:-900}
 cd "$(dirname "$0")/../.."
 folder=$(realpath -m "${2:-target/fuzz}")
-maven=(mvn -q -Pquick,fuzz -Dfuzz.seconds="$seconds" -Dfuzz.folder="$folder" ${MAVEN_ARGS:-})
+maven=(mvn -q -Pquick,fuzz -Dfuzz.seconds="$seconds" -Dfuzz.folder="$folder" ${FUZZ_MAVEN:-})
 "${maven[@]}" test-compile exec:exec@seeds exec:exec@run
 status=$?
 "${maven[@]}" -Djacoco.skip=false exec:exec@replay jacoco:report || status=1
