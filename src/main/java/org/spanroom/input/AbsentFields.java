@@ -73,7 +73,8 @@ final class AbsentFields {
                 "it has no field " + each,
                 fields.isEmpty()
                         ? "The file has no fields at all; of a Shapefile, is its .dbf missing?"
-                        : "Correct " + keys(absent) + ", or remove the fields that the file does not have. Its fields are "
+                        : "Correct " + keys(absent)
+                                + ", or remove the fields that the file does not have. Its fields are "
                                 + (fields.size() > MOST_FIELDS_SHOWN ? shown + " and more" : shown) + ".");
     }
 

@@ -68,7 +68,8 @@ public final class LineLayer {
                 fieldOf.apply(source.header().fields()).map(List::of).orElse(List.of());
         source.read(wanted, this::take);
         if (found.isEmpty()) {
-            String reason = ordinates.find()
+            String reason = ordinates
+                    .find()
                     .map(why -> " in " + crs.name() + ": " + why.replaceFirst("\\. .*", ""))
                     .orElse("");
             throw new InputException(

@@ -60,8 +60,9 @@ final class ZonePlaces {
                         FindingCode.ZONES_FAR_FROM_ROUTES,
                         record.source(),
                         "",
-                        "none of its " + Counted.of(next - first, "zone") + " is within about 5 km of the routes; check "
-                                + "its reference system, read as " + file.crs().name() + ", and the order of its axes"));
+                        "none of its " + Counted.of(next - first, "zone")
+                                + " is within about 5 km of the routes; check " + "its reference system, read as "
+                                + file.crs().name() + ", and the order of its axes"));
             }
         }
     }

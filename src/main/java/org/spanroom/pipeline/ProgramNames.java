@@ -39,7 +39,8 @@ final class ProgramNames {
                             run.file(),
                             "the run has no kind of permit zone '" + kind + "', which the program's config names",
                             "Name a key of permit.kinds; the nearest are "
-                                    + String.join(", ", NearestWord.nearest(kind, List.copyOf(kinds), MOST_SHOWN)) + ".");
+                                    + String.join(", ", NearestWord.nearest(kind, List.copyOf(kinds), MOST_SHOWN))
+                                    + ".");
                 });
     }
 

@@ -558,8 +558,9 @@ class ProgramCommandTest {
     /** One clear line each, with amounts where amounts matter, and no folder of results. */
     @Test
     void aLimitOfADistrictWithoutSpansIsNoted() throws IOException {
-        CommandRun found = program(CREWS
-                + "years: [{money: 30000}]\ndistrict: src_inspector\nmost_in_work: {Ida: 1, Nowhere: 1, 'North pier': 2}\n");
+        CommandRun found = program(
+                CREWS
+                        + "years: [{money: 30000}]\ndistrict: src_inspector\nmost_in_work: {Ida: 1, Nowhere: 1, 'North pier': 2}\n");
 
         assertThat(found.exitCode()).as(found.err()).isZero();
         assertThat(found.out().replaceAll("\\s+", " "))

@@ -64,9 +64,13 @@ final class FuzzDocumentSeeds {
             write(folder, "CloseoutFuzz/facts" + first, closeout(some));
             write(folder, "FieldBookFuzz/facts" + first, book(some));
         }
-        write(folder, "StreetsFuzz/lines", HardJson.collection(
-                HardJson.line(1).replace("\"route\"", "\"name\""),
-                HardJson.feature(2, "{\"type\":\"MultiLineString\",\"coordinates\":[[[1,2],[3,4]],[[5,6],[7,8]]]}")));
+        write(
+                folder,
+                "StreetsFuzz/lines",
+                HardJson.collection(
+                        HardJson.line(1).replace("\"route\"", "\"name\""),
+                        HardJson.feature(
+                                2, "{\"type\":\"MultiLineString\",\"coordinates\":[[[1,2],[3,4]],[[5,6],[7,8]]]}")));
         write(folder, "RunRecordFuzz/run", runRecord(2));
         write(folder, "RunSpansFuzz/spans", spans());
         dictionaries(folder);
@@ -154,16 +158,26 @@ final class FuzzDocumentSeeds {
         record.put(
                 "inputs",
                 List.of(Map.of(
-                        "role", "routes",
-                        "file", "ducts.geojson",
-                        "layer", "ducts",
-                        "crs", "OGC:CRS84",
-                        "sha256", "8fac1f4c",
-                        "parts", List.of(Map.of("file", "ducts.prj", "sha256", "00")),
-                        "features_read", 3,
-                        "features_used", 2,
-                        "features_rejected", 1,
-                        "rejected_by_code", Map.of("empty_geometry", 1))));
+                        "role",
+                        "routes",
+                        "file",
+                        "ducts.geojson",
+                        "layer",
+                        "ducts",
+                        "crs",
+                        "OGC:CRS84",
+                        "sha256",
+                        "8fac1f4c",
+                        "parts",
+                        List.of(Map.of("file", "ducts.prj", "sha256", "00")),
+                        "features_read",
+                        3,
+                        "features_used",
+                        2,
+                        "features_rejected",
+                        1,
+                        "rejected_by_code",
+                        Map.of("empty_geometry", 1))));
         record.put("run_spans", spans);
         record.put("run_spans_format", RecordedSpans.FORMAT);
         record.put("spans_ranked", spans);

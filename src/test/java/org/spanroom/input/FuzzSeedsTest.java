@@ -43,7 +43,9 @@ class FuzzSeedsTest {
         FuzzDocumentSeeds.write(folder);
 
         for (Path file : files("ConnectionsFuzz")) {
-            assertThat(ConnectionsReader.read(file)).extracting(Connection::problem).allMatch(Optional::isEmpty);
+            assertThat(ConnectionsReader.read(file))
+                    .extracting(Connection::problem)
+                    .allMatch(Optional::isEmpty);
         }
         for (Path file : files("ProgramConfigFuzz")) {
             assertThat(ProgramConfigReader.read(file).years()).hasSize(3);

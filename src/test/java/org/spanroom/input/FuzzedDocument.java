@@ -64,7 +64,8 @@ final class FuzzedDocument {
     static void readProgramConfig(byte[] data) throws IOException {
         FuzzedFile.inFolder(folder -> {
             Path file = Files.write(folder.resolve("program.yaml"), data);
-            endsInOneLine(() -> assertThat(ProgramConfigReader.read(file).years()).isNotEmpty());
+            endsInOneLine(
+                    () -> assertThat(ProgramConfigReader.read(file).years()).isNotEmpty());
         });
     }
 
@@ -91,7 +92,8 @@ final class FuzzedDocument {
                         .mapToLong(RowProblem::line)
                         .distinct()
                         .count();
-                assertThat(read.rows()).isGreaterThanOrEqualTo(read.empty() + read.entries().size());
+                assertThat(read.rows())
+                        .isGreaterThanOrEqualTo(read.empty() + read.entries().size());
                 assertThat(read.rows())
                         .as("every row is entered, empty, repeated or has a problem")
                         .isLessThanOrEqualTo((int)
@@ -129,8 +131,8 @@ final class FuzzedDocument {
     private static void lay(FieldBook book) {
         Network network = FuzzedNetwork.network();
         List<Vault> vaults = FuzzedNetwork.vaults();
-        var overlay = new FieldOverlay(
-                book, new FieldChanges(UsualItems.NONE), text -> text, new FindingLog(), "book.csv");
+        var overlay =
+                new FieldOverlay(book, new FieldChanges(UsualItems.NONE), text -> text, new FindingLog(), "book.csv");
         Network found = overlay.spans(network);
         assertThat(overlay.vaults(vaults)).extracting(Vault::id).containsExactlyElementsOf(FuzzedNetwork.vaultIds());
         assertThat(found.spans().size()).isEqualTo(network.spans().size());
@@ -143,9 +145,11 @@ final class FuzzedDocument {
     static void readStreets(byte[] data) throws IOException {
         FuzzedFile.inFolder(folder -> {
             Path file = Files.write(folder.resolve("a.geojson"), data);
-            FuzzedFile.endsWell(file, () -> assertThat(StreetReader.read(file, Optional.empty()))
-                    .isNotEmpty()
-                    .allSatisfy(street -> assertThat(street.lonLat()).isNotEmpty()));
+            FuzzedFile.endsWell(
+                    file,
+                    () -> assertThat(StreetReader.read(file, Optional.empty()))
+                            .isNotEmpty()
+                            .allSatisfy(street -> assertThat(street.lonLat()).isNotEmpty()));
         });
     }
 
@@ -193,10 +197,7 @@ final class FuzzedDocument {
         try {
             action.run();
         } catch (InputException e) {
-            assertThat(e.getMessage())
-                    .contains(": ")
-                    .doesNotContain("\n", "\r")
-                    .hasSizeLessThan(2_300);
+            assertThat(e.getMessage()).contains(": ").doesNotContain("\n", "\r").hasSizeLessThan(2_300);
         }
     }
 }

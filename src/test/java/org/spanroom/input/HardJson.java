@@ -50,7 +50,8 @@ final class HardJson {
 
     /** Two features, as a service gives them a page at a time. */
     private static String page(String before, String behind) {
-        return "{\"type\":\"FeatureCollection\"," + before + "\"features\":[" + line(1) + "," + line(2) + "]" + behind + "}";
+        return "{\"type\":\"FeatureCollection\"," + before + "\"features\":[" + line(1) + "," + line(2) + "]" + behind
+                + "}";
     }
 
     static HardCase.Maker text(String text) {

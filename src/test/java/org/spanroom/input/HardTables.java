@@ -55,7 +55,10 @@ final class HardTables {
                         .isRefused("two columns are called item", "Remove one"),
                 table("separator stated first", "sep=;\r\n" + TABLE.replace(',', ';'))
                         .reads(3, 0),
-                table("separator stated in UTF-16", "\uFEFFsep=;\n" + TABLE.replace(',', ';'), StandardCharsets.UTF_16LE)
+                table(
+                                "separator stated in UTF-16",
+                                "\uFEFFsep=;\n" + TABLE.replace(',', ';'),
+                                StandardCharsets.UTF_16LE)
                         .reads(3, 0),
                 table("separator stated, then a bad row", "sep=,\n" + TABLE + "R1,d,pipe,,10,,,\n")
                         .reads(3, 1, "contents_row_unusable: line 6: its kind is 'pipe'"),
@@ -64,12 +67,23 @@ final class HardTables {
                         .reads(3, 0),
                 table("decimal commas without quotes", TABLE + "R1,d,cable,,12,5,,0,1,live\n")
                         .reads(3, 1, "contents_row_unusable: line 5: it has 10 cells, and the header 8"),
-                table("blanks that cannot be seen", TABLE.replace(",", "\u00A0,\u200B").replace("R1", "\uFEFFR1"))
+                table(
+                                "blanks that cannot be seen",
+                                TABLE.replace(",", "\u00A0,\u200B").replace("R1", "\uFEFFR1"))
                         .reads(3, 0),
                 table("workbook", "PK\u0003\u0004\u0014\0xl/workbook.xml").isRefused("a workbook", "Save it as CSV"),
-                contents("old workbook", folder -> Files.write(folder.resolve("contents.csv"), new byte[] {
-                            (byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, (byte) 0xA1, (byte) 0xB1, 0x1A, (byte) 0xE1
-                        }))
+                contents(
+                                "old workbook",
+                                folder -> Files.write(folder.resolve("contents.csv"), new byte[] {
+                                    (byte) 0xD0,
+                                    (byte) 0xCF,
+                                    0x11,
+                                    (byte) 0xE0,
+                                    (byte) 0xA1,
+                                    (byte) 0xB1,
+                                    0x1A,
+                                    (byte) 0xE1
+                                }))
                         .isRefused("a workbook", "Save it as CSV"),
                 contents(
                                 "compressed",

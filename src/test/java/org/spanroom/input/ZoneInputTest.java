@@ -256,7 +256,10 @@ class ZoneInputTest {
     void oneZoneNearIsEnoughAcrossTheDateLineToo() throws IOException {
         double[] ring = {179.98, 10, -179.98, 10, -179.98, 10.04, 179.98, 10};
 
-        read(route(-30.03, 40.02), layer().geometry(polygon(ring), "Z1", "rail").geometry(polygon(SQUARE), "Z2", "rail"), "");
+        read(
+                route(-30.03, 40.02),
+                layer().geometry(polygon(ring), "Z1", "rail").geometry(polygon(SQUARE), "Z2", "rail"),
+                "");
         read(route(-179.985, 10.01), layer().geometry(polygon(ring), "Z1", "rail"), "");
         read(route(179.985, 10.01), layer().geometry(polygon(ring), "Z1", "rail"), "");
 

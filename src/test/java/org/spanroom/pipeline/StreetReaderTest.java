@@ -122,7 +122,8 @@ class StreetReaderTest {
     @Test
     void metersWithoutAReferenceSystemAreSuspected() throws IOException {
         Path file = geoJson("name");
-        Files.writeString(file, Files.readString(file).replaceAll("\\[-127\\.(\\d+), ?38\\.(\\d+)", "[6300$1, 43000$2"));
+        Files.writeString(
+                file, Files.readString(file).replaceAll("\\[-127\\.(\\d+), ?38\\.(\\d+)", "[6300$1, 43000$2"));
 
         InputException refused = assertThrows(InputException.class, () -> StreetReader.read(file, Optional.empty()));
 

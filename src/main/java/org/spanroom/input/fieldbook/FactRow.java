@@ -62,9 +62,7 @@ final class FactRow {
 
     /** Line breaks and other control characters become blanks, of which one is as good as several. */
     private static String plain(String text) {
-        return UNPLAIN.matcher(text).find()
-                ? Blanks.strip(UNPLAIN.matcher(text).replaceAll(" "))
-                : Blanks.strip(text);
+        return UNPLAIN.matcher(text).find() ? Blanks.strip(UNPLAIN.matcher(text).replaceAll(" ")) : Blanks.strip(text);
     }
 
     /** Of a quote that goes on to the end of the file, the last line break ends the file. */

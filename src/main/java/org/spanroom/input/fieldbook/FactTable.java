@@ -67,8 +67,7 @@ record FactTable(List<FactRow> rows, List<String> others, boolean plain) {
             List<String> others = header.stream()
                     .filter(name -> !name.isBlank() && !form.columns().contains(word(name)))
                     .toList();
-            boolean asWritten =
-                    text.isUtf8() && text.statedSeparator().isEmpty() && text.separator() == ',';
+            boolean asWritten = text.isUtf8() && text.statedSeparator().isEmpty() && text.separator() == ',';
             return new FactTable(rows, others, asWritten && header.equals(form.columns()));
         } catch (IOException failure) {
             throw LayerFormat.unreadable(file, failure);

@@ -161,7 +161,8 @@ public final class ConnectionsReader {
     private void demandOneRow(CSVRecord record, List<String> problems) {
         long swallowed = record.stream()
                 .flatMap(cell -> cell.lines().skip(1))
-                .filter(line -> line.chars().filter(c -> ",;\t|".indexOf(c) >= 0).count() >= NEEDED.size() - 1)
+                .filter(line ->
+                        line.chars().filter(c -> ",;\t|".indexOf(c) >= 0).count() >= NEEDED.size() - 1)
                 .count();
         if (swallowed > 0) {
             problems.add("it and " + Counted.of(swallowed, "row") + " after it are one; close the quote (\") in it");

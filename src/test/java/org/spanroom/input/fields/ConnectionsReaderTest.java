@@ -163,7 +163,8 @@ class ConnectionsReaderTest {
     /** Copied from a web page: an id must not differ from that of the layer in what cannot be seen. */
     @Test
     void blanksThatCannotBeSeenAreNoPartOfAName() throws IOException {
-        Connection row = read("name,\u00a0from,to\u200b,cables\nA,V1\u00a0,\u202fV2,\u00a03\n").get(0);
+        Connection row = read("name,\u00a0from,to\u200b,cables\nA,V1\u00a0,\u202fV2,\u00a03\n")
+                .get(0);
 
         assertThat(row.problem()).isEmpty();
         assertThat(row.from()).isEqualTo("V1");
