@@ -6,6 +6,10 @@ import java.io.IOException;
 public final class CloseoutFuzz {
     private CloseoutFuzz() {}
 
+    public static void fuzzerInitialize() {
+        FuzzedDocument.begin();
+    }
+
     public static void fuzzerTestOneInput(byte[] data) throws IOException {
         FuzzedDocument.readCloseout(data);
     }

@@ -78,6 +78,14 @@ public final class FuzzRun {
         return status == 0;
     }
 
+    /** Returns the classes whose edges guide the search; the config is read by every target, but only by some from its input. */
+    private static String guided(String target) {
+        String readers =
+                "org.spanroom.input.**:org.spanroom.network.Field*:org.spanroom.output.Recorded*:org.spanroom.pipeline.StreetReader*";
+        boolean ofConfig = target.contains("Config") || target.contains("RunRecord");
+        return ofConfig ? readers + ":org.spanroom.config.**" : readers;
+    }
+
     private List<String> command(String target) {
         var command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -86,8 +94,8 @@ public final class FuzzRun {
                 System.getProperty("java.class.path"),
                 "com.code_intelligence.jazzer.Jazzer",
                 "--target_class=" + FuzzRun.class.getPackageName() + "." + target,
-                "--instrumentation_includes=org.spanroom.**",
-                "--custom_hook_includes=org.spanroom.**",
+                "--instrumentation_includes=" + guided(target),
+                "--custom_hook_includes=" + guided(target),
                 // a config may well name a file in a folder above its own
                 "--disabled_hooks=com.code_intelligence.jazzer.sanitizers.FilePathTraversal",
                 "--reproducer_path=" + folder,

@@ -47,6 +47,11 @@ final class FuzzedDocument {
 
     private FuzzedDocument() {}
 
+    /** Does what is done once, before the time of inputs counts. */
+    static void begin() {
+        assertThat(DEFAULTS).isNotNull();
+    }
+
     static void readConnections(byte[] data) throws IOException {
         FuzzedFile.inFolder(folder -> {
             Path file = Files.write(folder.resolve("connections.csv"), data);

@@ -6,6 +6,10 @@ import java.io.IOException;
 public final class ProgramConfigFuzz {
     private ProgramConfigFuzz() {}
 
+    public static void fuzzerInitialize() {
+        FuzzedDocument.begin();
+    }
+
     public static void fuzzerTestOneInput(byte[] data) throws IOException {
         FuzzedDocument.readProgramConfig(data);
     }

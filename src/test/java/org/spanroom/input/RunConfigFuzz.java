@@ -6,6 +6,10 @@ import java.io.IOException;
 public final class RunConfigFuzz {
     private RunConfigFuzz() {}
 
+    public static void fuzzerInitialize() {
+        FuzzedDocument.begin();
+    }
+
     public static void fuzzerTestOneInput(byte[] data) throws IOException {
         FuzzedDocument.readRunConfig(data);
     }
