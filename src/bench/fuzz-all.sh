@@ -12,7 +12,8 @@ seconds=${1:-900}
 cd "$(dirname "$0")/../.."
 folder=$(realpath -m "${2:-target/fuzz}")
 maven=(mvn -q -Pquick,fuzz -Dfuzz.seconds="$seconds" -Dfuzz.folder="$folder" ${FUZZ_MAVEN:-})
-"${maven[@]}" test-compile exec:exec@seeds exec:exec@run
+"${maven[@]}" test-compile exec:exec@seeds || exit 1
+"${maven[@]}" exec:exec@run
 status=$?
 "${maven[@]}" -Djacoco.skip=false exec:exec@replay jacoco:report || status=1
 awk -F, '

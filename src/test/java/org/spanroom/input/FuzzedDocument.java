@@ -107,7 +107,7 @@ final class FuzzedDocument {
         });
     }
 
-    private static CloseoutScope scope() {
+    static CloseoutScope scope() {
         return new CloseoutScope(
                 "00c0ffee",
                 Map.of(
