@@ -205,8 +205,10 @@ public final class TableText {
     /** Returns what went wrong while a table was read, without the names of our libraries. */
     public static String words(Exception failure) {
         Throwable cause = failure.getCause();
-        boolean wrapped = failure instanceof UncheckedIOException && cause != null;
-        return String.valueOf(wrapped ? cause.getMessage() : failure.getMessage());
+        if (failure instanceof UncheckedIOException && cause != null) {
+            return String.valueOf(cause.getMessage());
+        }
+        return String.valueOf(failure.getMessage());
     }
 
     private static long count(String line, char wanted) {
