@@ -98,6 +98,18 @@ class ZoneInputTest {
     }
 
     @Test
+    void blanksThatCannotBeSeenAreNoPartOfNames() throws IOException {
+        var layer = layer().geometry(
+                        polygon(SQUARE), "Z1\u00a0", "\u200bRail\u202f", "\ufeffEast yard ", "2028-06-30\u00a0");
+
+        Zone zone = read(layer, "").zones().get(0);
+
+        assertThat(List.of(zone.id(), zone.kind(), zone.name())).containsExactly("Z1", "rail", "East yard");
+        assertThat(zone.until()).contains(LocalDate.of(2028, 6, 30));
+        assertThat(findings.all()).isEmpty();
+    }
+
+    @Test
     void aKindThatNobodyKnowsIsOtherAndAFinding() throws IOException {
         var layer = layer().geometry(polygon(SQUARE), "Z1", "drone corridor", "", "soon");
 

@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.input.layer.Blanks;
 import org.spanroom.input.layer.CappedLog;
 import org.spanroom.input.layer.Interner;
 import org.spanroom.input.layer.LayerHeader;
@@ -97,7 +96,7 @@ public final class FeatureValues extends TermValues {
         var recorded = new ArrayList<String>();
         for (LayerFields.Column column : fields.kept()) {
             Object value = value(column);
-            recorded.add(value == null ? "" : interner.one(Blanks.strip(SourceNumber.text(value))));
+            recorded.add(value == null ? "" : interner.one(SourceNumber.text(value)));
         }
         return interner.one(List.copyOf(recorded));
     }

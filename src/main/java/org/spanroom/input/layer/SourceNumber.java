@@ -59,7 +59,7 @@ public record SourceNumber(double inUnit, Optional<Unit> unit) {
         if (value instanceof Double number) {
             return canonical(number);
         }
-        return value.toString().strip();
+        return Blanks.strip(value.toString());
     }
 
     public static String canonical(double number) {
