@@ -84,9 +84,18 @@ public record RecordedRun(
         }
     }
 
-    /** Returns the system that its layers are in. */
+    /**
+     * Returns the system that its layers are in.
+     *
+     * @throws InputException if the record's definition of it cannot be used
+     */
     public ReferenceSystem outputSystem() {
-        return outputCrsDefinition.isEmpty() ? ReferenceSystem.crs84() : ReferenceSystem.parse(outputCrsDefinition);
+        try {
+            return outputCrsDefinition.isEmpty() ? ReferenceSystem.crs84() : ReferenceSystem.parse(outputCrsDefinition);
+        } catch (IllegalArgumentException unusable) {
+            String problem = "its " + RunJson.OUTPUT_CRS_DEFINITION + " cannot be used: " + unusable.getMessage();
+            throw new InputException(file, problem, RUN_AGAIN, unusable);
+        }
     }
 
     private static NetworkLengths lengths(JsonNode meters) {

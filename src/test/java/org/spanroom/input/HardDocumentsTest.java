@@ -52,7 +52,11 @@ class HardDocumentsTest {
                 case "program config" -> ProgramConfigReader.read(file);
                 case "run config" -> ConfigReader.read(file);
                 case "streets" -> StreetReader.read(file, Optional.empty());
-                default -> RecordedAccount.read(RecordedRun.read(file.getParent()));
+                default -> {
+                    RecordedRun run = RecordedRun.read(file.getParent());
+                    RecordedAccount.read(run);
+                    yield run.outputSystem();
+                }
             };
         }
 
@@ -128,6 +132,12 @@ class HardDocumentsTest {
     private static List<Hard> records() {
         String run = FuzzDocumentSeeds.runRecord(2);
         return List.of(
+                Hard.of(
+                        "run record",
+                        "another reference system",
+                        run.replace("OGC:CRS84\",\"notes", "OGC:CR0:00Z\",\"notes"),
+                        "its output_crs_definition cannot be used: 'OGC:CR0:00Z' is not a reference system",
+                        "Make the run again"),
                 Hard.of("run record", "nothing", "", "it names no inputs"),
                 Hard.of("run record", "null", "null", "it names no inputs"),
                 Hard.of("run record", "a list", "[]", "it names no inputs"),
