@@ -58,7 +58,9 @@ public final class LongLines {
                     y = 0.25 * turnRad * Math.sin(turnRad);
                 }
                 case BACK_AND_FORTH -> x = 10 * (vertex % 2);
-                case ONE_PLACE -> {}
+                default -> {
+                    // all in one place
+                }
             }
             xy[2 * vertex] = x;
             xy[2 * vertex + 1] = y;

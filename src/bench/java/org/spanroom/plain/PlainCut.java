@@ -3,6 +3,7 @@ package org.spanroom.plain;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -83,7 +84,7 @@ public final class PlainCut {
         var pool = Executors.newFixedThreadPool(threads);
         long[] found = new long[2];
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file), 1 << 20)) {
-            out.write("{\"type\":\"FeatureCollection\",\"features\":[\n".getBytes());
+            out.write("{\"type\":\"FeatureCollection\",\"features\":[\n".getBytes(StandardCharsets.UTF_8));
             Deque<Future<PlainWriter>> due = new ArrayDeque<>();
             for (int from = 0; from < routes.size(); from += CHUNK) {
                 List<PlainFeature> some = routes.subList(from, Math.min(routes.size(), from + CHUNK));
@@ -95,7 +96,7 @@ public final class PlainCut {
             while (!due.isEmpty()) {
                 append(due.remove(), out, found);
             }
-            out.write("\n]}\n".getBytes());
+            out.write("\n]}\n".getBytes(StandardCharsets.UTF_8));
         } finally {
             pool.shutdown();
         }
@@ -106,7 +107,7 @@ public final class PlainCut {
             throws IOException, InterruptedException, ExecutionException {
         PlainWriter chunk = done.get();
         if (found[0] > 0 && chunk.spans() > 0) {
-            out.write(",\n".getBytes());
+            out.write(",\n".getBytes(StandardCharsets.UTF_8));
         }
         chunk.writeTo(out);
         found[0] += chunk.spans();

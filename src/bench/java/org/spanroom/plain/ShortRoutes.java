@@ -44,7 +44,8 @@ public final class ShortRoutes {
         northM = new double[side * side];
         for (int vault = 0; vault < side * side; vault++) {
             eastM[vault] = vault % side * SPACING_M + random.nextDouble(-JITTER_M, JITTER_M);
-            northM[vault] = vault / side * SPACING_M + random.nextDouble(-JITTER_M, JITTER_M);
+            int row = vault / side;
+            northM[vault] = row * SPACING_M + random.nextDouble(-JITTER_M, JITTER_M);
         }
     }
 

@@ -155,7 +155,7 @@ final class PackingTask {
     }
 
     private static long rowWork(long cells) {
-        return cells <= 3 ? 0 : cells * cells << Math.min(cells, LONGEST_EXACT_ROW);
+        return cells <= 3 ? 0 : (cells * cells) << Math.min(cells, LONGEST_EXACT_ROW);
     }
 
     /** Returns whether some circles belong to sleeves. */

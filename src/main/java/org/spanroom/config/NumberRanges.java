@@ -136,7 +136,7 @@ final class NumberRanges {
 
     static Optional<NumberRange> find(String key) {
         String name = key.startsWith(KEY_OF) ? key.substring(KEY_OF.length()) : key;
-        String[] parts = name.split("\\.");
+        String[] parts = name.split("\\.", -1);
         // What follows a dot may be a name of the user's own, such as a district; so the map's own key goes first.
         NumberRange ofMap = BY_KEY.get(parts[0]);
         if (ofMap != null) {

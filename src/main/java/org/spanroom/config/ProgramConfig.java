@@ -81,6 +81,10 @@ public record ProgramConfig(
         if (mostInWork.values().stream().anyMatch(most -> most < 0)) {
             throw new IllegalArgumentException("mostInWork must not be below 0");
         }
+        if (!mostInWork.isEmpty() && district.isBlank()) {
+            throw new IllegalArgumentException(
+                    "most_in_work needs district, the column of the spans that names districts");
+        }
         if (noticeDays < 0 || checkDays < 0) {
             throw new IllegalArgumentException("noticeDays and check_days must not be below 0");
         }

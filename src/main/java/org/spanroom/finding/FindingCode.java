@@ -11,6 +11,7 @@ public enum FindingCode {
     BAD_COORDINATE(Severity.REJECTED, "a coordinate is not a number or is outside the reference system"),
     DEGENERATE_PART(Severity.REJECTED, "a part has too few vertices to be a line or a ring and was skipped"),
     LAYER_ISSUE(Severity.SUSPECT, "the layer was read, but it does not fully follow its format"),
+    LAYER_INCOMPLETE(Severity.SUSPECT, "the file says that the layer has more features than it holds"),
     ENCODING_ASSUMED(Severity.NOTE, "the text encoding is not stated; one was assumed"),
     // Attributes
     MISSING_VALUE(Severity.NOTE, "value missing; the configured default, if any, was used"),
@@ -46,6 +47,7 @@ public enum FindingCode {
     // Permit zones
     ZONE_WITHOUT_AREA(Severity.REJECTED, "a permit zone has no area and was skipped"),
     ZONE_TOO_WIDE(Severity.REJECTED, "a permit zone extends over more than ten degrees and was skipped"),
+    ZONES_FAR_FROM_ROUTES(Severity.SUSPECT, "no permit zone of a file is near a route; what it requires is missing"),
     ZONE_OUTLINE_INVALID(Severity.SUSPECT, "a permit zone's outline crosses itself or is not closed; it was repaired"),
     ZONE_KIND_UNKNOWN(Severity.SUSPECT, "the kind of a permit zone is not known; it was treated as kind 'other'"),
     ZONE_EXPIRED(Severity.NOTE, "a permit zone ended before the run date"),

@@ -21,6 +21,9 @@ import org.spanroom.input.layer.LayerHeader;
 final class AbsentFields {
     private static final int MOST_FIELDS_SHOWN = 40;
 
+    /** The key of the config that fields which are kept are named at. */
+    private static final String KEPT = "keep";
+
     private final String role;
     private final List<OfFile> files = new ArrayList<>();
 
@@ -70,9 +73,18 @@ final class AbsentFields {
                 "it has no field " + each,
                 fields.isEmpty()
                         ? "The file has no fields at all; of a Shapefile, is its .dbf missing?"
-                        : "Correct inputs." + role
-                                + ".fields, or remove the fields that the file does not have. Its fields are "
+                        : "Correct " + keys(absent)
+                                + ", or remove the fields that the file does not have. Its fields are "
                                 + (fields.size() > MOST_FIELDS_SHOWN ? shown + " and more" : shown) + ".");
+    }
+
+    /** Returns the keys of the config that name the fields. */
+    private String keys(Map<String, String> absent) {
+        return absent.values().stream()
+                .map(term -> "inputs." + role + (term.equals(KEPT) ? ".keep" : ".fields"))
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(" and "));
     }
 
     private static String hint(String field, LayerHeader header) {

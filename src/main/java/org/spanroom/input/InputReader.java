@@ -113,6 +113,7 @@ public final class InputReader {
                 .toList();
         files.forEach(file -> records.add(file.record()));
         reportSwapped(files);
+        ZonePlaces.report(zones, routes.items(), findings);
         return new InputData(
                 routes.items(),
                 vaults.items(),

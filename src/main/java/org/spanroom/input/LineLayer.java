@@ -8,6 +8,7 @@ import java.util.function.Function;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
+import org.spanroom.input.layer.Blanks;
 import org.spanroom.input.layer.LayerHeader;
 import org.spanroom.input.layer.LayerSource;
 import org.spanroom.input.layer.SourceFeature;
@@ -25,12 +26,14 @@ public final class LineLayer {
     private final Path file;
     private final LayerSource source;
     private final ReferenceSystem crs;
+    private final OrdinateSuspicion ordinates;
     private final List<Named> found = new ArrayList<>();
 
     private LineLayer(Path file, LayerSource source) {
         this.file = file;
         this.source = source;
         this.crs = crs(source.header());
+        this.ordinates = new OrdinateSuspicion(crs);
     }
 
     /**
@@ -65,7 +68,16 @@ public final class LineLayer {
                 fieldOf.apply(source.header().fields()).map(List::of).orElse(List.of());
         source.read(wanted, this::take);
         if (found.isEmpty()) {
-            throw new InputException(file, "it has no line that can be used", "Name a layer of lines.");
+            String reason = ordinates
+                    .find()
+                    .map(why -> " in " + crs.name() + ": " + why.replaceFirst("\\. .*", ""))
+                    .orElse("");
+            throw new InputException(
+                    file,
+                    "it has no line that can be used" + reason,
+                    reason.isEmpty()
+                            ? "Name a layer of lines."
+                            : "Export it with its reference system, longitude or easting first.");
         }
         return found;
     }
@@ -83,13 +95,16 @@ public final class LineLayer {
                     "Name a layer of center lines, or convert it to one.");
         }
         Object value = feature.values().isEmpty() ? null : feature.values().get(0);
-        String text = value == null ? "" : value.toString().strip();
+        String text = value == null ? "" : Blanks.strip(value.toString());
         for (double[] part : geometry.parts()) {
             lonLat(part, geometry.hasZ() ? 3 : 2).ifPresent(line -> found.add(new Named(text, line)));
         }
     }
 
     private Optional<Line> lonLat(double[] part, int dimension) {
+        if (part.length >= dimension) {
+            ordinates.see(part[0], part[1]);
+        }
         double[] places = part.clone();
         crs.toLonLat(places, dimension);
         double[] lonLat = new double[places.length / dimension * 2];

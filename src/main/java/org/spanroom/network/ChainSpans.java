@@ -8,9 +8,6 @@ import org.spanroom.model.network.Vault;
 
 /** The spans that one chain of routes was cut into, in the order along it. Unmodifiable. */
 interface ChainSpans {
-    /** Of a chain that is not assigned to a span. */
-    ChainSpans NONE = new JoinedSpans(List.of());
-
     int size();
 
     /** Returns a span by its own name, which may not be the only one in the network. */

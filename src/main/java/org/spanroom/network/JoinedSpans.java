@@ -12,6 +12,9 @@ import org.spanroom.model.network.Vault;
  * follows from a line and the vaults, the line on the ground and the name, is found out again each time it is requested.
  */
 final class JoinedSpans implements ChainSpans {
+    /** Of a chain that is not assigned to a span. */
+    static final ChainSpans NONE = new JoinedSpans(List.of());
+
     private final List<Joined> spans;
 
     JoinedSpans(List<Joined> spans) {

@@ -220,7 +220,7 @@ final class NetworkRun {
         var spanSum = new CompensatedSum();
         var remainderSum = new CompensatedSum();
         ChainSpans[] spans = new ChainSpans[routes.size()];
-        Arrays.fill(spans, ChainSpans.NONE);
+        Arrays.fill(spans, JoinedSpans.NONE);
         for (int number = 0; number < routes.size(); number++) {
             routeSum.add(lengthM[number]);
             ChainCutter.Cutting cutting = cuttings.get(number);

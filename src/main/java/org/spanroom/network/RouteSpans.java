@@ -233,7 +233,7 @@ final class RouteSpans implements ChainSpans {
         }
 
         ChainSpans spans(Route route) {
-            return size == 0 ? NONE : new RouteSpans(this, route);
+            return size == 0 ? JoinedSpans.NONE : new RouteSpans(this, route);
         }
     }
 }

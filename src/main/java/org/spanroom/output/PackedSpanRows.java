@@ -19,9 +19,23 @@ final class PackedSpanRows implements SpanRows {
     private final SpanTally tally = new SpanTally();
 
     /** The rows of one table, and the places of its columns among the packed ones. */
-    private record Rows(TableSection<RankedSpan> section, TableBatch<RankedSpan> batch, int[] order) {
-        static Rows of(TableSection<RankedSpan> section, PackedSpans rows) {
-            return new Rows(section, section.newBatch(), rows.order(section.table()));
+    private static final class Rows {
+        private final TableSection<RankedSpan> section;
+        private final TableBatch<RankedSpan> batch;
+        private final int[] order;
+
+        Rows(TableSection<RankedSpan> section, PackedSpans rows) {
+            this.section = section;
+            batch = section.newBatch();
+            order = rows.order(section.table());
+        }
+
+        void add(PackedRows<RankedSpan, PlacedSpan>.Reader row, PlacedSpan span, Shape line) {
+            batch.add(row, order, span, line);
+        }
+
+        void append() {
+            section.append(batch);
         }
     }
 
@@ -29,8 +43,8 @@ final class PackedSpanRows implements SpanRows {
         this.packed = packed;
         this.figures = packed.figures();
         this.reader = packed.rows().newReader();
-        this.forLater = Rows.of(forLater, packed.rows());
-        this.forUsers = Rows.of(forUsers, packed.rows());
+        this.forLater = new Rows(forLater, packed.rows());
+        this.forUsers = new Rows(forUsers, packed.rows());
     }
 
     @Override
@@ -40,8 +54,8 @@ final class PackedSpanRows implements SpanRows {
             count(span);
             reader.read(span.number());
             Shape line = Shape.line(span.spans().lonLat(span.number()));
-            forLater.batch().add(reader, forLater.order(), span, line);
-            forUsers.batch().add(reader, forUsers.order(), span, line);
+            forLater.add(reader, span, line);
+            forUsers.add(reader, span, line);
         }
     }
 
@@ -61,8 +75,8 @@ final class PackedSpanRows implements SpanRows {
 
     @Override
     public RankTotals append() {
-        forLater.section().append(forLater.batch());
-        forUsers.section().append(forUsers.batch());
+        forLater.append();
+        forUsers.append();
         return tally.take();
     }
 }

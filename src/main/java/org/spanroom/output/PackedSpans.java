@@ -36,7 +36,7 @@ public final class PackedSpans {
                 .columns()
                 .forEach(column -> byName.putIfAbsent(column.name(), column));
         all = new ArrayList<>(byName.values());
-        rows = new PackedRows<>(all, PlacedSpan.columns(all.stream()), spans);
+        rows = new PackedRows<>(all, PlacedSpan.columns(all), spans);
     }
 
     /** Packs rows, for one thread. */

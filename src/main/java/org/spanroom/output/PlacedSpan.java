@@ -1,12 +1,11 @@
 package org.spanroom.output;
 
-import static java.util.stream.Collectors.toMap;
-
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.columns.RankConfidenceColumns;
@@ -52,8 +51,14 @@ public record PlacedSpan(SpanList spans, int number, OptionalInt rank, int bankP
     }
 
     /** Returns the columns that are not packed, by name. */
-    static Map<String, Column<PlacedSpan>> columns(Stream<Column<RankedSpan>> all) {
-        return all.filter(column -> CELLS.containsKey(column.name()))
-                .collect(toMap(Column::name, column -> column.with(CELLS.get(column.name())), (one, same) -> one));
+    static Map<String, Column<PlacedSpan>> columns(List<Column<RankedSpan>> all) {
+        Map<String, Column<PlacedSpan>> later = new TreeMap<>();
+        for (Column<RankedSpan> column : all) {
+            Function<PlacedSpan, Object> cell = CELLS.get(column.name());
+            if (cell != null) {
+                later.put(column.name(), column.with(cell));
+            }
+        }
+        return later;
     }
 }

@@ -69,7 +69,7 @@ public record RecordedRun(
     /**
      * Returns the system that its layers are in.
      *
-     * @throws InputException if its definition is none
+     * @throws InputException if the record's definition of it cannot be used
      */
     public ReferenceSystem outputSystem() {
         try {

@@ -61,7 +61,7 @@ final class ResultRows {
     }
 
     private <R> void begin(ResultTable<R> entry) {
-        if (entry == ResultTables.SPANS) {
+        if (entry.name().equals(ResultTables.SPANS.name())) {
             beginSpans();
             return;
         }

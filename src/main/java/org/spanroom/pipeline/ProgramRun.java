@@ -132,6 +132,8 @@ public final class ProgramRun {
         ProgramFacts.demandSpans(recorded.run(), facts.keySet(), "must_not", config.mustNot());
         ProgramFacts.demandSpans(recorded.run(), facts.keySet(), "--done", request.done());
         ProgramFacts.demandSpans(recorded.run(), facts.keySet(), "--failed", request.failed());
+        ProgramNames.demandKinds(
+                recorded.run(), config, recorded.config().permit().kinds().keySet());
         progress.end(NetworkWords.size(recorded.network()));
         List<Connection> connections = config.connections()
                 .map(table -> Vaults.checked(recorded, ConnectionsReader.read(table)))
@@ -241,6 +243,8 @@ public final class ProgramRun {
 
         private List<String> notes(ProgramPlanner.Planned planned, ProgramResults results) {
             var notes = new ArrayList<>(planned.shortfalls());
+            ProgramNames.unknownDistricts(request.config(), settings.facts().values())
+                    .ifPresent(notes::add);
             results.connections().forEach(row -> Musts.fault(row).ifPresent(notes::add));
             if (!inputs.previous().isEmpty()) {
                 notes.add(ProgramChanges.words(inputs.previous(), results.items()));

@@ -115,7 +115,7 @@ public final class RankRun {
         Spans spans = readAndCut();
         Network network = spans.network();
         Optional<PackedSpans> rows =
-                spans.roomForRows() && start.selection().isAll() ? packedRows(network) : Optional.empty();
+                start.selection().isAll() ? packedRows(network, spans.roomForRows()) : Optional.empty();
         AssessedSpans ranked = rank(network, spans.permits(), spans.learned(), rows);
         var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
         List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config), progress);
@@ -125,11 +125,7 @@ public final class RankRun {
         List<Finding> found = findings.all();
         ContentsAccount contents = stage.account(spans.routes(), found);
         List<SurveyStop> survey = stage.survey();
-        progress.end(String.format(
-                Locale.ROOT,
-                "%,d sections with a ranked span, %,d vaults to survey",
-                sections.countRanked(),
-                survey.size()));
+        progress.end(sectionWords(sections, survey));
         BankPlaces bankPlaces = sections.bankPlaces();
         var results = new Results(
                 network,
@@ -144,9 +140,7 @@ public final class RankRun {
                 record,
                 config.inputs().routes().keep(),
                 start.selection(),
-                rows.filter(PackedSpans::isComplete)
-                        .map(all -> new PackedResult(
-                                all, ranked.figures(), place -> ranked.placed(place, bankPlaces.at(place)))));
+                rows.flatMap(all -> packed(all, ranked, bankPlaces)));
         OutputSettings settings =
                 settings(start.overwrite(), askedCrs.orElse(spans.crs().identified()));
         WrittenResults written = write(results, settings, start.folder());
@@ -160,6 +154,21 @@ public final class RankRun {
                 contents,
                 survey,
                 written);
+    }
+
+    private static Optional<PackedResult> packed(PackedSpans rows, AssessedSpans ranked, BankPlaces bankPlaces) {
+        return rows.isComplete()
+                ? Optional.of(
+                        new PackedResult(rows, ranked.figures(), place -> ranked.placed(place, bankPlaces.at(place))))
+                : Optional.empty();
+    }
+
+    private static String sectionWords(RunSections sections, List<SurveyStop> survey) {
+        return String.format(
+                Locale.ROOT,
+                "%,d sections with a ranked span, %,d vaults to survey",
+                sections.countRanked(),
+                survey.size());
     }
 
     private static List<RankSummary.Best> best(AssessedSpans ranked, RunSections sections) {
@@ -210,8 +219,8 @@ public final class RankRun {
     }
 
     /** Returns the store for rows; nothing where groups of columns are asked for, which take a second assessment. */
-    private Optional<PackedSpans> packedRows(Network network) {
-        if (!ColumnGroup.named(config.output().columns()).isEmpty()) {
+    private Optional<PackedSpans> packedRows(Network network, boolean hasRoom) {
+        if (!hasRoom || !ColumnGroup.named(config.output().columns()).isEmpty()) {
             return Optional.empty();
         }
         var written = new SpanLayout(

@@ -43,7 +43,7 @@ class ConfigNumbersTest {
     private static final Pattern RANGE = Pattern.compile("from (-?[0-9.e-]+) to ([0-9.e]+)");
 
     /** Far longer than a run on a street takes on any machine, and far shorter than forever. */
-    private static final Duration LONGEST = Duration.ofSeconds(120);
+    private static final Duration LONGEST = Duration.ofMinutes(2);
 
     @TempDir
     private Path folder;

@@ -188,7 +188,9 @@ class KeptFieldsTest {
         CommandRun check = CommandRun.of("check", "--config", other.toString());
 
         assertThat(check.exitCode()).isEqualTo(ExitCode.INPUT);
-        assertThat(check.err()).contains("it has no field 'Stret' (mapped to keep); did you mean 'Street'?");
+        assertThat(check.err())
+                .contains("it has no field 'Stret' (mapped to keep); did you mean 'Street'?")
+                .contains("Correct inputs.routes.keep, or remove");
     }
 
     @ParameterizedTest

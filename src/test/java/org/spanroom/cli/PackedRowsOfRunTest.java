@@ -28,7 +28,14 @@ class PackedRowsOfRunTest {
 
     @BeforeAll
     static void makeCity() {
-        CommandRun.of("sample", "--spans", "900", "--seed", "4", "--output", folder.resolve("city").toString());
+        CommandRun.of(
+                "sample",
+                "--spans",
+                "900",
+                "--seed",
+                "4",
+                "--output",
+                folder.resolve("city").toString());
         config = folder.resolve("city").resolve("spanroom.yaml");
     }
 
@@ -55,9 +62,8 @@ class PackedRowsOfRunTest {
     private static Path rank(String name, String... options) {
         Path results = folder.resolve(name);
         String[] start = {"rank", "--config", config.toString(), "--output", results.toString()};
-        String[] all = Stream.concat(
-                        Arrays.stream(start), Arrays.stream(options))
-                .toArray(String[]::new);
+        String[] all =
+                Stream.concat(Arrays.stream(start), Arrays.stream(options)).toArray(String[]::new);
         assertThat(CommandRun.of(all).exitCode()).as(name).isZero();
         return results;
     }

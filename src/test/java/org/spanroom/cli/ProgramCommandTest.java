@@ -556,6 +556,17 @@ class ProgramCommandTest {
     }
 
     /** One clear line each, with amounts where amounts matter, and no folder of results. */
+    @Test
+    void aLimitOfADistrictWithoutSpansIsNoted() throws IOException {
+        CommandRun found = program(
+                CREWS
+                        + "years: [{money: 30000}]\ndistrict: src_inspector\nmost_in_work: {Ida: 1, Nowhere: 1, 'North pier': 2}\n");
+
+        assertThat(found.exitCode()).as(found.err()).isZero();
+        assertThat(found.out().replaceAll("\\s+", " "))
+                .contains("no span has in src_inspector what most_in_work names: 'North pier', 'Nowhere'");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -577,6 +588,8 @@ class ProgramCommandTest {
                 "change_money: 1                   | --failed H10-2:V10:V1 | 3 | which --failed names; H10-2:V10:V11",
                 "totals_by: [ownr]                 | | 3 | the run has no column 'ownr', which totals_by; owner",
                 "district: src_inspectr            | | 3 | the run has no column 'src_inspectr', which district; src_inspector",
+                "closed_zone_kinds: [evnt]         | | 3 | the run has no kind of permit zone 'evnt'; event",
+                "first_day: 2027-02-01~crews: [{name: Early, shifts_per_week: 4, shift_hours: 7.5, shifts: days}]~stop_windows: [{name: w, from: 07-01, until: 07-31, zone_kinds: [skool]}] | | 3 | no kind of permit zone 'skool'; school",
                 "yeers: [{money: 5}]               | | 3 | yeers; years",
                 "years: [{money: -5}]              | | 3 | money",
                 "years: []                         | | 3 | years",

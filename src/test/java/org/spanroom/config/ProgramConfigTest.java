@@ -100,6 +100,7 @@ class ProgramConfigTest {
                 "notice_days: -1|notice_days must be from 0 to 10000, is",
                 "budget_cost: guess|'guess' is not a valid value for budget_cost",
                 "'most_in_work: {Harbor: -1}'|most_in_work.Harbor must be from 0 to 1000000, is",
+                "'most_in_work: {Harbor: 1}'|most_in_work needs district",
             })
     void whatIsWrongIsNamedInOneLine(String text, String message) {
         assertThatThrownBy(() -> read(text))

@@ -21,12 +21,14 @@ public final class FuzzSeeds {
                     + "\"geometry\":{\"type\":\"MultiPolygon\",\"coordinates\":[[[[179,0],[-179,0],[-179,1],[179,0]]],"
                     + "[[[5,5,1],[6,5,2],[6,6,3],[5,6]]]]}}");
 
+    static final List<String> TARGETS =
+            List.of("GeoJsonFuzz", "ShapefileFuzz", "WkbFuzz", "GeoPackageFuzz", "ContentsFuzz", "ZonesFuzz");
+
     private FuzzSeeds() {}
 
     public static void main(String[] args) throws IOException, SQLException {
         Path folder = Path.of(args[0]);
-        for (String name :
-                List.of("GeoJsonFuzz", "ShapefileFuzz", "WkbFuzz", "GeoPackageFuzz", "ContentsFuzz", "ZonesFuzz")) {
+        for (String name : TARGETS) {
             Files.createDirectories(folder.resolve(name));
         }
         String feature = HardJson.line(1);
@@ -60,6 +62,7 @@ public final class FuzzSeeds {
                 "ContentsFuzz/commas",
                 "duct,item,kind,inside,outside_diameter\nR1,a,innerduct,,40\nR1,b,cable,a,\"12,5\"\n");
         write(folder, "ContentsFuzz/tabs", "duct\tkind\twall\nR1\tinnerduct\t1-1/4 in\n");
+        FuzzDocumentSeeds.write(folder);
     }
 
     static byte[] shapefile(int type) {

@@ -127,16 +127,16 @@ public final class FuzzedFile {
     }
 
     /** Something that reads. */
-    private interface Action {
+    interface Action {
         void run();
     }
 
     /** Something done in a folder of its own. */
-    private interface FolderAction {
+    interface FolderAction {
         void run(Path folder) throws IOException;
     }
 
-    private static void endsWell(Path file, Action action) {
+    static void endsWell(Path file, Action action) {
         try {
             action.run();
         } catch (InputException e) {
@@ -147,7 +147,7 @@ public final class FuzzedFile {
         }
     }
 
-    private static void inFolder(FolderAction action) throws IOException {
+    static void inFolder(FolderAction action) throws IOException {
         Path folder = Files.createTempDirectory("fuzz");
         try {
             action.run(folder);

@@ -48,6 +48,12 @@ final class HardJson {
         return "{\"type\":\"FeatureCollection\",\"features\":[" + String.join(",", features) + "]}";
     }
 
+    /** Two features, as a service gives them a page at a time. */
+    private static String page(String before, String behind) {
+        return "{\"type\":\"FeatureCollection\"," + before + "\"features\":[" + line(1) + "," + line(2) + "]" + behind
+                + "}";
+    }
+
     static HardCase.Maker text(String text) {
         return text(text, StandardCharsets.UTF_8);
     }
@@ -105,6 +111,27 @@ final class HardJson {
                                 "records with a broken one",
                                 text("\u001e" + line(1) + "\n\u001e{\"type\":\n\u001e" + line(3) + "\n"))
                         .reads(2, 1, "unreadable_feature: the JSON is broken at record 2"),
+                routes("web page", text("<!DOCTYPE html><html></html>"))
+                        .isRefused("line 1, column 1", "a web page, KML or GML?"),
+                routes("table", text("id,x,y\n1,2,3\n")).isRefused("Unrecognized token 'id')"),
+                routes("cut off behind the last feature", text(page("", "").replaceFirst("]}$", "")))
+                        .isRefused("the text ends too early; is the file cut off?"),
+                routes("error message of a server", text("{\"error\":{\"code\":498,\"message\":\"Invalid token\"}}"))
+                        .isRefused("an error message of a server"),
+                routes("page of a service, more before", text(page("\"exceededTransferLimit\":true,", "")))
+                        .reads(2, 0, "layer_incomplete: exceededTransferLimit is true"),
+                routes("page of a service, more behind", text(page("", ",\"exceededTransferLimit\":true")))
+                        .reads(2, 0, "layer_incomplete: exceededTransferLimit is true"),
+                routes(
+                                "page of a service, more in its properties",
+                                text(page("", ",\"properties\":{\"a\":[1],\"exceededTransferLimit\":true}")))
+                        .reads(2, 0, "layer_incomplete: exceededTransferLimit is true"),
+                routes("page of a service by number", text(page("\"numberMatched\":5000,\"numberReturned\":2,", "")))
+                        .reads(2, 0, "layer_incomplete: numberMatched is 5000, but it holds 2"),
+                routes("the whole of a service", text(page("\"numberMatched\":2,\"exceededTransferLimit\":false,", "")))
+                        .reads(2, 0),
+                routes("odd numbers of a service", text(page("\"numberMatched\":\"unknown\",", ",\"properties\":3")))
+                        .reads(2, 0),
                 routes("list outermost", text("[" + line(1) + "]")).isRefused("top-level value is a list", "RFC 7946"),
                 routes("other JSON", text("{\"type\":\"Tileset\"}")).isRefused("\"Tileset\" is not a GeoJSON type"),
                 routes("TopoJSON", text("{\"type\":\"Topology\",\"objects\":{},\"arcs\":[[[0,0],[1,1]]]}"))

@@ -50,11 +50,54 @@ final class HardTables {
                 table("Windows-1252", TABLE.replace("R1,c", "Stra\u00dfe,c"), Charset.forName("windows-1252"))
                         .reads(3, 0, "encoding_assumed: the table is not UTF-8"),
                 table("zero length", "").isRefused("contents.csv: the contents table is empty"),
-                table("header alone", "duct,kind\n").reads(0, 0),
+                table("header alone", "duct,kind\n").reads(0, 0, "layer_issue: the contents table has no rows"),
+                table("two columns of one name", TABLE.replace("mass", "Item"))
+                        .isRefused("two columns are called item", "Remove one"),
+                table("separator stated first", "sep=;\r\n" + TABLE.replace(',', ';'))
+                        .reads(3, 0),
+                table(
+                                "separator stated in UTF-16",
+                                "\uFEFFsep=;\n" + TABLE.replace(',', ';'),
+                                StandardCharsets.UTF_16LE)
+                        .reads(3, 0),
+                table("separator stated, then a bad row", "sep=,\n" + TABLE + "R1,d,pipe,,10,,,\n")
+                        .reads(3, 1, "contents_row_unusable: line 6: its kind is 'pipe'"),
+                table("nothing but a separator", "sep=;").isRefused("contents.csv: the contents table is empty"),
+                table("rows and columns of a spreadsheet that are empty", TABLE.replace("\n", ",,\n") + ",,,,,,,,,\n")
+                        .reads(3, 0),
+                table("decimal commas without quotes", TABLE + "R1,d,cable,,12,5,,0,1,live\n")
+                        .reads(3, 1, "contents_row_unusable: line 5: it has 10 cells, and the header 8"),
+                table(
+                                "blanks that cannot be seen",
+                                TABLE.replace(",", "\u00A0,\u200B").replace("R1", "\uFEFFR1"))
+                        .reads(3, 0),
+                table("workbook", "PK\u0003\u0004\u0014\0xl/workbook.xml").isRefused("a workbook", "Save it as CSV"),
+                contents(
+                                "old workbook",
+                                folder -> Files.write(folder.resolve("contents.csv"), new byte[] {
+                                    (byte) 0xD0,
+                                    (byte) 0xCF,
+                                    0x11,
+                                    (byte) 0xE0,
+                                    (byte) 0xA1,
+                                    (byte) 0xB1,
+                                    0x1A,
+                                    (byte) 0xE1
+                                }))
+                        .isRefused("a workbook", "Save it as CSV"),
+                contents(
+                                "compressed",
+                                folder -> Files.write(
+                                        folder.resolve("contents.csv"), new byte[] {0x1F, (byte) 0x8B, 8, 0, 0, 0}))
+                        .isRefused("it is compressed", "Unpack it"),
                 table("other header", "a,b\n1,2\n").isRefused("needs the columns duct and kind; its header is a, b"),
                 table("header of a megabyte", "x,".repeat(500_000) + "\n").isRefused("needs the columns duct and kind"),
                 table("rows too short and too long", TABLE + "R1\nR1,d,cable,,10,,0.1,live,more,and more\n")
-                        .reads(4, 1, "contents_row_unusable: line 5: its kind is ''"),
+                        .reads(
+                                3,
+                                2,
+                                "contents_row_unusable: line 5: its kind is ''",
+                                "contents_row_unusable: line 6: it has 10 cells, and the header 8"),
                 table("numbers that are none", TABLE + "R1,d,cable,,10,,Infinity,live\nR1,e,cable,,1e999,,-5,live\n")
                         .reads(
                                 5,

@@ -40,14 +40,17 @@ class ZoneInputTest {
     }
 
     private InputData read(FakeLayer layer, String more) throws IOException {
+        return read(new FakeLayer("OGC:CRS84"), layer, more);
+    }
+
+    private InputData read(FakeLayer routeLayer, FakeLayer layer, String more) throws IOException {
         Path yaml = folder.resolve("c.yaml");
         Files.writeString(
                 yaml,
                 "inputs:\n  routes: {file: " + routes + "}\n  zones:\n    file: " + zones
                         + "\n    fields: {zone: Z, zone_kind: K, zone_name: N, zone_until: U, zone_from: F}\n" + more);
         RunConfig config = ConfigReader.read(yaml);
-        var empty = new FakeLayer("OGC:CRS84");
-        return new InputReader(config, findings, (path, name, log) -> path.equals(zones) ? layer : empty).read();
+        return new InputReader(config, findings, (path, name, log) -> path.equals(zones) ? layer : routeLayer).read();
     }
 
     private static FakeLayer layer() {
@@ -91,6 +94,18 @@ class ZoneInputTest {
                         Optional.of(LocalDate.of(2028, 6, 30)),
                         Optional.empty(),
                         Optional.of(LocalDate.of(2028, 7, 4)));
+        assertThat(findings.all()).isEmpty();
+    }
+
+    @Test
+    void blanksThatCannotBeSeenAreNoPartOfNames() throws IOException {
+        var layer = layer().geometry(
+                        polygon(SQUARE), "Z1\u00a0", "\u200bRail\u202f", "\ufeffEast yard ", "2028-06-30\u00a0");
+
+        Zone zone = read(layer, "").zones().get(0);
+
+        assertThat(List.of(zone.id(), zone.kind(), zone.name())).containsExactly("Z1", "rail", "East yard");
+        assertThat(zone.until()).contains(LocalDate.of(2028, 6, 30));
         assertThat(findings.all()).isEmpty();
     }
 
@@ -228,5 +243,38 @@ class ZoneInputTest {
             assertThat(outline.holes()).hasSize(1);
             assertThat(outline.shell().x(1)).isEqualTo(180.02, org.assertj.core.api.Assertions.within(1e-9));
         });
+    }
+
+    private static FakeLayer route(double lonDeg, double latDeg) {
+        return new FakeLayer("OGC:CRS84").line(new double[] {lonDeg, latDeg, lonDeg + 0.001, latDeg});
+    }
+
+    /** Without a word, permits that such a layer requires would merely be missing. */
+    @Test
+    void aLayerOfZonesThatCanRequireNothingIsReported() throws IOException {
+        read(route(10, 50), layer().geometry(polygon(SQUARE), "Z1", "rail"), "");
+        read(route(10, 50), layer(), "");
+        read(route(10, 50), layer().point(10, 50, "Z1", "rail"), "");
+
+        assertThat(of(FindingCode.ZONES_FAR_FROM_ROUTES))
+                .extracting(Finding::detail)
+                .satisfiesExactlyInAnyOrder(
+                        far -> assertThat(far).startsWith("none of its 1 zone is within about 5 km of the routes"),
+                        none -> assertThat(none).startsWith("the layer has no features"),
+                        points -> assertThat(points).isEqualTo("none of its 1 feature can be used as a zone"));
+    }
+
+    @Test
+    void oneZoneNearIsEnoughAcrossTheDateLineToo() throws IOException {
+        double[] ring = {179.98, 10, -179.98, 10, -179.98, 10.04, 179.98, 10};
+
+        read(
+                route(-30.03, 40.02),
+                layer().geometry(polygon(ring), "Z1", "rail").geometry(polygon(SQUARE), "Z2", "rail"),
+                "");
+        read(route(-179.985, 10.01), layer().geometry(polygon(ring), "Z1", "rail"), "");
+        read(route(179.985, 10.01), layer().geometry(polygon(ring), "Z1", "rail"), "");
+
+        assertThat(of(FindingCode.ZONES_FAR_FROM_ROUTES)).isEmpty();
     }
 }

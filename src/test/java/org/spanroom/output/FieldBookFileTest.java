@@ -230,6 +230,25 @@ class FieldBookFileTest {
                         .size());
     }
 
+    /** Of a book that was changed by hand: no entry can make itself, or one that comes later, disappear. */
+    @Test
+    void onlyAnEarlierEntryCanBeCorrected() throws IOException {
+        Path file = folder.resolve("book.csv");
+        String rows = """
+                format,entry,span,vault,fact,item,value,unit,date,supersedes
+                1,1,D1:V1:V2,,status,,in_work,,2027-03-01,2
+                1,2,D1:V1:V2,,status,,done,,2027-03-02,2
+                1,3,D1:V1:V2,,status,,done,,2027-03-02,1
+                """;
+        FieldBookReader.Read read = reader().read(Files.writeString(file, rows));
+
+        assertEquals(
+                List.of(3), read.book().all().stream().map(FieldEntry::number).toList());
+        assertEquals(2, read.rejected());
+        assertTrue(read.problems().get(0).words().contains("entry 1 cannot correct entry 2. Name an earlier entry."));
+        assertTrue(read.problems().get(1).words().contains("entry 2 cannot correct entry 2"));
+    }
+
     @Test
     void severalThatEnterAtOnceLoseNothing() {
         Path file = folder.resolve("book.csv");

@@ -120,6 +120,17 @@ class StreetReaderTest {
     }
 
     @Test
+    void metersWithoutAReferenceSystemAreSuspected() throws IOException {
+        Path file = geoJson("name");
+        Files.writeString(
+                file, Files.readString(file).replaceAll("\\[-127\\.(\\d+), ?38\\.(\\d+)", "[6300$1, 43000$2"));
+
+        InputException refused = assertThrows(InputException.class, () -> StreetReader.read(file, Optional.empty()));
+
+        assertTrue(refused.getMessage().contains("the layer may be in a projected system"), refused.getMessage());
+    }
+
+    @Test
     void aFileWithoutAnyLineIsRefused() throws IOException {
         Path file = folder.resolve("none.geojson");
         Files.writeString(file, "{\"type\":\"FeatureCollection\",\"features\":[]}");

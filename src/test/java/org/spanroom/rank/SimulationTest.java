@@ -212,7 +212,9 @@ class SimulationTest {
                         1.0 / situations.length,
                         new double[] {random.nextInt(50), 50, 3},
                         random.nextInt(4) > 0,
-                        random.nextBoolean() ? NO_SAVINGS : random.doubles(1 + random.nextInt(64), 0, 9).toArray());
+                        random.nextBoolean()
+                                ? NO_SAVINGS
+                                : random.doubles(1 + random.nextInt(64), 0, 9).toArray());
             }
             SpanOutlook span = span("s" + i, 0.1, used(random.nextInt(60), 60.0, 130.0), situations);
 
@@ -221,7 +223,7 @@ class SimulationTest {
 
             for (int sample = 0; sample < scores.length; sample++) {
                 assertThat(scores[sample]).isLessThanOrEqualTo(most[sample]);
-                reached += scores[sample] > 0.9 * most[sample] ? 1 : 0;
+                reached += scores[sample] > 0.7 * most[sample] ? 1 : 0;
             }
         }
         assertThat(reached).isGreaterThan(1000);

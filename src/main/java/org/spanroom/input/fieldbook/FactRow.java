@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.spanroom.input.layer.Blanks;
 import org.spanroom.model.Counted;
 import org.spanroom.model.SpreadsheetText;
 import org.spanroom.model.fieldwork.RowProblem;
@@ -56,14 +57,12 @@ final class FactRow {
             return "";
         }
         String cell = cells.get(place);
-        return SpreadsheetText.restored(NAMES.contains(column) ? cell.strip() : plain(cell));
+        return SpreadsheetText.restored(NAMES.contains(column) ? Blanks.strip(cell) : plain(cell));
     }
 
     /** Line breaks and other control characters become blanks, of which one is as good as several. */
     private static String plain(String text) {
-        return UNPLAIN.matcher(text).find()
-                ? UNPLAIN.matcher(text).replaceAll(" ").strip()
-                : text.strip();
+        return UNPLAIN.matcher(text).find() ? Blanks.strip(UNPLAIN.matcher(text).replaceAll(" ")) : Blanks.strip(text);
     }
 
     /** Of a quote that goes on to the end of the file, the last line break ends the file. */

@@ -15,6 +15,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.spanroom.config.NearestWord;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.fields.TableText;
+import org.spanroom.input.layer.Blanks;
 import org.spanroom.input.layer.LayerFormat;
 import org.spanroom.input.layer.RecordLimit;
 
@@ -22,7 +23,7 @@ import org.spanroom.input.layer.RecordLimit;
  * A table of facts: CSV (RFC 4180) with a header, one row for each fact; columns in any order and case, separators as in other tables.
  *
  * @param rows all rows that are not blank, in the order of the file
- * @param others columns that are none of ours
+ * @param others columns that are none of ours; a spreadsheet's columns without a name are left out
  * @param plain whether the file is as we write it: UTF-8, with commas, our columns in our order
  */
 record FactTable(List<FactRow> rows, List<String> others, boolean plain) {
@@ -64,14 +65,15 @@ record FactTable(List<FactRow> rows, List<String> others, boolean plain) {
                 }
             }
             List<String> others = header.stream()
-                    .filter(name -> !form.columns().contains(word(name)))
+                    .filter(name -> !name.isBlank() && !form.columns().contains(word(name)))
                     .toList();
-            return new FactTable(
-                    rows, others, text.isUtf8() && text.separator() == ',' && header.equals(form.columns()));
+            boolean asWritten = text.isUtf8() && text.statedSeparator().isEmpty() && text.separator() == ',';
+            return new FactTable(rows, others, asWritten && header.equals(form.columns()));
         } catch (IOException failure) {
             throw LayerFormat.unreadable(file, failure);
         } catch (UncheckedIOException | IllegalArgumentException failure) {
-            throw new InputException(file, "it cannot be read as CSV: " + failure.getMessage(), form.remedy(), failure);
+            throw new InputException(
+                    file, "it cannot be read as CSV: " + TableText.words(failure), form.remedy(), failure);
         }
     }
 
@@ -111,6 +113,6 @@ record FactTable(List<FactRow> rows, List<String> others, boolean plain) {
     }
 
     private static String word(String name) {
-        return name.strip().toLowerCase(Locale.ROOT).replaceAll("[ -]+", "_");
+        return Blanks.strip(name).toLowerCase(Locale.ROOT).replaceAll("[ -]+", "_");
     }
 }

@@ -188,7 +188,7 @@ public final class FieldBookReader {
                     "This version of Spanroom reads format " + BookRow.FORMAT + ".");
         }
         Optional<LocalDate> day = FactReader.day(row, "date", row.cell("date"));
-        OptionalInt supersedes = supersedes(row, known);
+        OptionalInt supersedes = supersedes(row, number, known);
         Optional<FieldFact> fact = facts.fact(row);
         if (fact.isEmpty()) {
             return Optional.empty();
@@ -223,7 +223,7 @@ public final class FieldBookReader {
         return id;
     }
 
-    private static OptionalInt supersedes(FactReader.Row row, Set<Integer> known) {
+    private static OptionalInt supersedes(FactReader.Row row, int number, Set<Integer> known) {
         String text = row.cell("supersedes");
         if (text.isEmpty()) {
             return OptionalInt.empty();
@@ -237,6 +237,10 @@ public final class FieldBookReader {
                             ? "Leave it empty."
                             : "Name the entry that it corrects, or leave it empty; the nearest are "
                                     + String.join(", ", NearestWord.nearest(text, numbers, 3)) + ".");
+            return OptionalInt.empty();
+        }
+        if (number > 0 && Integer.parseInt(text) >= number) {
+            row.reject("supersedes", "entry " + number + " cannot correct entry " + text, "Name an earlier entry.");
             return OptionalInt.empty();
         }
         return OptionalInt.of(Integer.parseInt(text));

@@ -21,8 +21,10 @@ import org.apache.commons.csv.CSVRecord;
 import org.spanroom.config.NearestWord;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
+import org.spanroom.input.layer.Blanks;
 import org.spanroom.input.layer.LayerFormat;
 import org.spanroom.input.layer.RecordLimit;
+import org.spanroom.model.Counted;
 import org.spanroom.model.program.Connection;
 
 /**
@@ -41,12 +43,16 @@ public final class ConnectionsReader {
     /** At most 15 digits before the point, with or without commas between thousands. */
     private static final Pattern AMOUNT = Pattern.compile("(?:\\d{1,15}|\\d{1,3}(?:,\\d{3}){1,4})(?:\\.\\d{0,15})?");
 
+    /** In many countries a point is between thousands. */
+    private static final Pattern TWO_MEANINGS = Pattern.compile("[1-9]\\d{0,2}\\.\\d{3}");
+
     private static final String REMEDY =
             "It needs a header with the columns name, from, to and cables, and may have value, needed_by and must.";
 
     private final Path file;
     private final Map<String, Integer> places = new HashMap<>();
     private final Map<String, Long> names = new HashMap<>();
+    private int width;
 
     private ConnectionsReader(Path file) {
         this.file = file;
@@ -81,7 +87,7 @@ public final class ConnectionsReader {
         } catch (IOException failure) {
             throw LayerFormat.unreadable(file, failure);
         } catch (UncheckedIOException | IllegalArgumentException failure) {
-            throw new InputException(file, "it cannot be read as CSV: " + failure.getMessage(), REMEDY, failure);
+            throw new InputException(file, "it cannot be read as CSV: " + TableText.words(failure), REMEDY, failure);
         }
         if (rows.isEmpty()) {
             throw new InputException(file, "the table of connections has no rows", REMEDY);
@@ -94,6 +100,8 @@ public final class ConnectionsReader {
                 .builder()
                 .setDelimiter(text.separator())
                 .setIgnoreEmptyLines(true)
+                .setTrailingData(true)
+                .setLenientEof(true)
                 .get();
     }
 
@@ -102,9 +110,10 @@ public final class ConnectionsReader {
     }
 
     private void header(CSVRecord header) {
+        width = header.size();
         Map<String, String> written = new LinkedHashMap<>();
         for (int place = 0; place < header.size(); place++) {
-            String name = header.get(place).strip();
+            String name = Blanks.strip(header.get(place));
             String word = name.toLowerCase(Locale.ROOT).replaceAll("[ -]+", "_");
             if (COLUMNS.contains(word) && places.putIfAbsent(word, place) != null) {
                 throw new InputException(file, "two columns are called " + word, "Remove one of them.");
@@ -124,6 +133,7 @@ public final class ConnectionsReader {
     private Connection row(CSVRecord record, long line) {
         String name = text(record, "name");
         var problems = new ArrayList<String>();
+        demandOneRow(record, problems);
         if (name.isEmpty()) {
             problems.add("it has no name");
         } else if (names.putIfAbsent(name, line) != null) {
@@ -147,9 +157,25 @@ public final class ConnectionsReader {
                 problems.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", problems)));
     }
 
+    /** A quote that is not closed swallows rows; a separator that is not quoted shifts cells. */
+    private void demandOneRow(CSVRecord record, List<String> problems) {
+        long swallowed = record.stream()
+                .flatMap(cell -> cell.lines().skip(1))
+                .filter(line ->
+                        line.chars().filter(c -> ",;\t|".indexOf(c) >= 0).count() >= NEEDED.size() - 1)
+                .count();
+        if (swallowed > 0) {
+            problems.add("it and " + Counted.of(swallowed, "row") + " after it are one; close the quote (\") in it");
+        }
+        if (record.stream().skip(width).anyMatch(cell -> !cell.isBlank())) {
+            problems.add("it has " + Counted.of(record.size(), "cell") + ", and the header " + width
+                    + "; put a cell that contains the separator into quotes (\")");
+        }
+    }
+
     private String text(CSVRecord record, String column) {
         Integer place = places.get(column);
-        return place == null || place >= record.size() ? "" : record.get(place).strip();
+        return place == null || place >= record.size() ? "" : Blanks.strip(record.get(place));
     }
 
     private static int cables(String text, List<String> problems) {
@@ -163,6 +189,10 @@ public final class ConnectionsReader {
 
     private static OptionalDouble value(String text, List<String> problems) {
         if (text.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        if (TWO_MEANINGS.matcher(text).matches()) {
+            problems.add("value is '" + text + "', which could mean two amounts; write it without a mark of thousands");
             return OptionalDouble.empty();
         }
         if (AMOUNT.matcher(text).matches()) {

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.spanroom.config.NearestWord;
 import org.spanroom.finding.InputException;
+import org.spanroom.input.layer.Blanks;
 
 /**
  * The header of the contents table: where its columns are, and which others it has.
@@ -19,7 +20,7 @@ import org.spanroom.finding.InputException;
  * layer lacks: all that it holds would be assumed.
  *
  * @param columns the place of each column of ours that the table has
- * @param others names of those that are not ours, as they are in the table
+ * @param others names of those that are not ours, as they are in the table; a spreadsheet's columns without a name are left out
  */
 record ContentsHeader(Map<String, Integer> columns, List<String> others) {
     static final List<String> COLUMNS = List.of(
@@ -55,13 +56,13 @@ record ContentsHeader(Map<String, Integer> columns, List<String> others) {
     /** So many letters of a name that was cut identify it. */
     private static final int SHORTEST_CUT = 7;
 
-    /** @throws InputException if a necessary column is missing, or another one is misspelled */
+    /** @throws InputException if a necessary column is missing, one occurs twice, or another one is misspelled */
     static ContentsHeader read(Path file, List<String> header) {
         var columns = new TreeMap<String, Integer>();
         for (int i = 0; i < header.size(); i++) {
             String name = folded(header.get(i));
-            if (COLUMNS.contains(name)) {
-                columns.putIfAbsent(name, i);
+            if (COLUMNS.contains(name) && columns.putIfAbsent(name, i) != null) {
+                throw new InputException(file, "two columns are called " + name, "Remove one of them.");
             }
         }
         if (!columns.keySet().containsAll(NEEDED)) {
@@ -70,14 +71,15 @@ record ContentsHeader(Map<String, Integer> columns, List<String> others) {
                     "the contents table needs the columns duct and kind; its header is " + String.join(", ", header),
                     "The columns are " + String.join(", ", COLUMNS) + ".");
         }
-        List<String> others =
-                header.stream().filter(name -> !COLUMNS.contains(folded(name))).toList();
+        List<String> others = header.stream()
+                .filter(name -> !name.isBlank() && !COLUMNS.contains(folded(name)))
+                .toList();
         demandNoneMisspelled(file, columns, others);
         return new ContentsHeader(columns, others);
     }
 
     private static String folded(String name) {
-        return name.strip().toLowerCase(Locale.ROOT).replace(' ', '_');
+        return Blanks.strip(name).toLowerCase(Locale.ROOT).replace(' ', '_');
     }
 
     private static void demandNoneMisspelled(Path file, Map<String, Integer> columns, List<String> others) {

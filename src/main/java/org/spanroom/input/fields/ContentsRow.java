@@ -13,6 +13,7 @@ import org.spanroom.config.ContentsConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.input.layer.Blanks;
 import org.spanroom.input.layer.CappedLog;
 import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
@@ -43,6 +44,7 @@ final class ContentsRow extends TermValues {
 
     private final CappedLog log;
     private final Map<String, Integer> columns;
+    private final int width;
     private final Map<Term, LayerFields.Column> byTerm = new EnumMap<>(Term.class);
     private List<String> cells = List.of();
     private long line;
@@ -51,11 +53,13 @@ final class ContentsRow extends TermValues {
      * Makes ready for a table's rows.
      *
      * @param columns the place of each column that the table has
+     * @param width how many columns the header has
      */
-    ContentsRow(RunConfig config, CappedLog log, Map<String, Integer> columns) {
+    ContentsRow(RunConfig config, CappedLog log, Map<String, Integer> columns, int width) {
         super(config);
         this.log = log;
         this.columns = columns;
+        this.width = width;
         ContentsConfig contents = config.inputs().contents();
         COLUMNS.forEach((term, name) -> byTerm.put(
                 term,
@@ -77,6 +81,11 @@ final class ContentsRow extends TermValues {
         clear();
     }
 
+    /** Returns whether it says nothing: spreadsheets write such rows behind the last one. */
+    boolean isBlank() {
+        return cells.stream().allMatch(String::isBlank);
+    }
+
     String duct() {
         return cell("duct");
     }
@@ -88,7 +97,7 @@ final class ContentsRow extends TermValues {
     }
 
     private String textAt(int index) {
-        return index < cells.size() ? cells.get(index).strip() : "";
+        return index < cells.size() ? Blanks.strip(cells.get(index)) : "";
     }
 
     @Override
@@ -125,6 +134,14 @@ final class ContentsRow extends TermValues {
         return inColumn || lines > MOST_LINE_BREAKS
                 ? Optional.of("it and the " + Counted.of(lines, "line")
                         + " before it are one row; check for an unclosed quote")
+                : Optional.empty();
+    }
+
+    /** Says what is wrong with a row of more cells than the header has: what stands behind a separator too many is in the wrong column. */
+    Optional<String> tooLong() {
+        return cells.stream().skip(width).anyMatch(cell -> !cell.isBlank())
+                ? Optional.of("it has " + Counted.of(cells.size(), "cell") + ", and the header " + width
+                        + "; put a cell that contains the separator into quotes (\")")
                 : Optional.empty();
     }
 

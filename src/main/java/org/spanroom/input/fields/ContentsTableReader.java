@@ -74,16 +74,20 @@ public final class ContentsTableReader {
             if (!records.hasNext()) {
                 throw new InputException(file, "the contents table is empty", "It needs a header and rows.");
             }
-            var row = new ContentsRow(config, log, columns(records.next()));
+            CSVRecord header = records.next();
+            var row = new ContentsRow(config, log, columns(header), header.size());
             while (records.hasNext()) {
                 row.start(records.next(), parser.getCurrentLineNumber());
-                take(row);
+                if (!row.isBlank()) {
+                    take(row);
+                }
                 limited.next();
             }
+            reportNoRows();
         } catch (IOException | UncheckedIOException e) {
             throw new InputException(
                     file,
-                    "the contents table cannot be read after row " + rows + ": " + e.getMessage(),
+                    "the contents table cannot be read after row " + rows + ": " + TableText.words(e),
                     "Fix the table.",
                     e);
         }
@@ -117,6 +121,16 @@ public final class ContentsTableReader {
         return header.columns();
     }
 
+    private void reportNoRows() {
+        if (rows == 0) {
+            findings.add(Finding.of(
+                    FindingCode.LAYER_ISSUE,
+                    log.source(),
+                    "",
+                    "the contents table has no rows; was it exported with a filter?"));
+        }
+    }
+
     private void take(ContentsRow row) {
         rows++;
         if (isTaken(row)) {
@@ -127,9 +141,9 @@ public final class ContentsTableReader {
     }
 
     private boolean isTaken(ContentsRow row) {
-        Optional<String> runOn = row.runOn();
-        if (runOn.isPresent()) {
-            return row.unusable(runOn.get());
+        Optional<String> malformed = row.runOn().or(row::tooLong);
+        if (malformed.isPresent()) {
+            return row.unusable(malformed.get());
         }
         if (row.duct().isEmpty()) {
             return row.unusable("it names no duct");

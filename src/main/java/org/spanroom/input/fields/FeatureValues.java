@@ -96,8 +96,7 @@ public final class FeatureValues extends TermValues {
         var recorded = new ArrayList<String>();
         for (LayerFields.Column column : fields.kept()) {
             Object value = value(column);
-            recorded.add(
-                    value == null ? "" : interner.one(SourceNumber.text(value).strip()));
+            recorded.add(value == null ? "" : interner.one(SourceNumber.text(value)));
         }
         return interner.one(List.copyOf(recorded));
     }

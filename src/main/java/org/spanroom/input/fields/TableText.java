@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
+import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
@@ -15,6 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.charset.UnsupportedCharsetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
@@ -33,6 +35,8 @@ import org.spanroom.input.layer.Utf8Stream;
 public final class TableText {
     private static final long LARGEST_BYTES = 8_000_000_000L;
     private static final int LONGEST_HEADER = 1 << 16;
+    private static final String SEPARATORS = ",;\t|";
+    private static final String SEPARATOR_LINE = "sep=";
     private static final Charset FALLBACK = Charset.forName("windows-1252");
 
     private final Source source;
@@ -89,6 +93,7 @@ public final class TableText {
         try (InputStream in = source.open()) {
             head = in.readNBytes(4);
         }
+        PackedFile.demandNone(file, head);
         Charset marked = Utf8Stream.charset(head);
         int mark = Utf8Stream.markLength(head, marked);
         if (mark > 0 || !marked.equals(StandardCharsets.UTF_8)) {
@@ -118,8 +123,25 @@ public final class TableText {
         }
     }
 
-    /** Returns the text from its beginning, without a mark; what is not in the encoding comes as U+FFFD. */
+    /**
+     * Returns the text from its beginning, without a mark; what is not in the encoding comes as U+FFFD. Where the first line states the
+     * separator it comes empty, so that the lines keep their numbers.
+     */
     public Reader open() throws IOException {
+        int skipped = statedSeparator().isPresent() ? SEPARATOR_LINE.length() + 1 : 0;
+        Reader reader = openWhole();
+        try {
+            for (int i = 0; i < skipped; i++) {
+                reader.read();
+            }
+            return reader;
+        } catch (IOException e) {
+            reader.close();
+            throw e;
+        }
+    }
+
+    private Reader openWhole() throws IOException {
         InputStream in = source.open();
         try {
             in.skipNBytes(markBytes);
@@ -130,11 +152,34 @@ public final class TableText {
         }
     }
 
-    /** Returns the separator that the first line has most of; a comma where it has none. */
+    /** Returns the separator that a line before the header states; spreadsheets read such a line, and some write it. */
+    public Optional<Character> statedSeparator() throws IOException {
+        var first = new char[SEPARATOR_LINE.length() + 2];
+        Arrays.fill(first, '\n');
+        try (Reader reader = openWhole()) {
+            for (int i = 0; i < first.length; i++) {
+                int c = reader.read();
+                first[i] = c < 0 ? '\n' : (char) c;
+            }
+        }
+        String text = new String(first);
+        char separator = text.charAt(SEPARATOR_LINE.length());
+        boolean stated = text.startsWith(SEPARATOR_LINE) && SEPARATORS.indexOf(separator) >= 0;
+        return stated && "\r\n".indexOf(text.charAt(text.length() - 1)) >= 0
+                ? Optional.of(separator)
+                : Optional.empty();
+    }
+
+    /** Returns the separator that is stated, or that the first line has most of; a comma where it has none. */
     public char separator() throws IOException {
-        String header = header();
+        Optional<Character> stated = statedSeparator();
+        if (stated.isPresent()) {
+            return stated.get();
+        }
+        String header = firstLine();
         char best = ',';
-        for (char candidate : new char[] {';', '\t', '|'}) {
+        for (int i = 0; i < SEPARATORS.length(); i++) {
+            char candidate = SEPARATORS.charAt(i);
             if (count(header, candidate) > count(header, best)) {
                 best = candidate;
             }
@@ -143,9 +188,9 @@ public final class TableText {
     }
 
     /** Returns the first line that is not blank, or as much of it as a header may have. */
-    private String header() throws IOException {
+    private String firstLine() throws IOException {
         var line = new StringBuilder();
-        try (Reader reader = open()) {
+        try (Reader reader = openWhole()) {
             for (int c = reader.read(); c >= 0 && line.length() < LONGEST_HEADER; c = reader.read()) {
                 if (c != '\n' && c != '\r') {
                     line.append((char) c);
@@ -157,6 +202,15 @@ public final class TableText {
             }
         }
         return line.toString();
+    }
+
+    /** Returns what went wrong while a table was read, without the names of our libraries. */
+    public static String words(Exception failure) {
+        Throwable cause = failure.getCause();
+        if (failure instanceof UncheckedIOException && cause != null) {
+            return String.valueOf(cause.getMessage());
+        }
+        return String.valueOf(failure.getMessage());
     }
 
     private static long count(String line, char wanted) {

@@ -130,9 +130,12 @@ final class GeoJsonReader {
     /** The outermost object of a text. Whether it is a collection, a feature or a geometry may come last. */
     private final class Root {
         private final GeoJsonGeometry bare = new GeoJsonGeometry();
+        private final PartialLayer partial = new PartialLayer();
+        private final long before = outlet.met();
         private @Nullable String type;
         private boolean hasFeatures;
         private boolean esri;
+        private boolean refusal;
         private @Nullable FeatureFault fault;
 
         private void read(JsonParser parser) throws IOException, FeatureFault {
@@ -177,10 +180,16 @@ final class GeoJsonReader {
                 }
                 default -> {
                     esri |= ESRI_MEMBERS.contains(name);
-                    if (collection || hasFeatures) {
-                        parser.skipChildren();
-                    } else {
+                    refusal |= "error".equals(name);
+                    if (partial.takes(name, parser)) {
+                        return;
+                    }
+                    if (!collection && !hasFeatures) {
                         feature.member(name, parser);
+                    } else if ("properties".equals(name)) {
+                        partial.takeProperties(parser);
+                    } else {
+                        parser.skipChildren();
                     }
                 }
             }
@@ -213,6 +222,9 @@ final class GeoJsonReader {
             if ("Topology".equals(type)) {
                 throw noGeoJson("it is TopoJSON, not GeoJSON; export it as GeoJSON");
             }
+            if (refusal && type == null && !hasFeatures) {
+                throw noGeoJson("it is an error message of a server, not a layer; download the layer again");
+            }
             if (esri && type == null) {
                 throw noGeoJson("it is Esri JSON, not GeoJSON; export it as GeoJSON");
             }
@@ -229,6 +241,8 @@ final class GeoJsonReader {
             if (fault != null) {
                 throw noGeoJson("in the top-level object: " + fault.detail());
             }
+            partial.missing(outlet.met() - before)
+                    .ifPresent(missing -> log.layer(FindingCode.LAYER_INCOMPLETE, missing));
         }
 
         private void features(JsonParser parser) throws IOException, FeatureFault {

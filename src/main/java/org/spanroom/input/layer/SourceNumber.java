@@ -22,7 +22,7 @@ public record SourceNumber(double inUnit, Optional<Unit> unit) {
 
     /** Reads a text; empty if it is no number, or one that could mean two things. */
     public static Optional<SourceNumber> parse(String text) {
-        String stripped = text.strip();
+        String stripped = Blanks.strip(text);
         Matcher fraction = FRACTION.matcher(stripped);
         if (fraction.matches() && !fraction.group(3).matches("0+")) {
             double whole = fraction.group(1) == null ? 0 : Double.parseDouble(fraction.group(1));
@@ -59,7 +59,7 @@ public record SourceNumber(double inUnit, Optional<Unit> unit) {
         if (value instanceof Double number) {
             return canonical(number);
         }
-        return value.toString().strip();
+        return Blanks.strip(value.toString());
     }
 
     public static String canonical(double number) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
-import org.spanroom.output.table.Column.Type;
 
 /**
  * Cells of many rows, packed as they are found and written later in another order: about a byte for a cell that is empty or small, so that
@@ -22,7 +21,7 @@ public final class PackedRows<R, L> {
     public static final int EXPECTED_ROW_BYTES = 130;
 
     private static final int BLOCK_BITS = 20;
-    private static final int MOST_BLOCKS = 1 << Integer.SIZE - BLOCK_BITS;
+    private static final int MOST_BLOCKS = 1 << (Integer.SIZE - BLOCK_BITS);
 
     /** Numbers up to this many units of their last digit are packed as whole units, which give the same digits again. */
     private static final double MOST_UNITS = 1L << 49;
@@ -93,7 +92,7 @@ public final class PackedRows<R, L> {
                 return;
             }
             System.arraycopy(row.array(), 0, block, used, row.size());
-            places[number] = blockNumber << BLOCK_BITS | used;
+            places[number] = (blockNumber << BLOCK_BITS) | used;
             used += row.size();
         }
 
@@ -154,7 +153,7 @@ public final class PackedRows<R, L> {
                 row.octet(AS_IT_IS);
                 row.littleLong(value);
             } else {
-                row.varint((value << 1 ^ value >> 63) + FIRST_VALUE);
+                row.varint(((value << 1) ^ (value >> 63)) + FIRST_VALUE);
             }
         }
     }
@@ -171,7 +170,7 @@ public final class PackedRows<R, L> {
         /** Reads the row of a number. */
         public void read(int number) {
             block = blocks[places[number] >>> BLOCK_BITS];
-            at = places[number] & (1 << BLOCK_BITS) - 1;
+            at = places[number] & ((1 << BLOCK_BITS) - 1);
             for (int i = 0; i < filled.length; i++) {
                 if (later[i] == null) {
                     readCell(i);
@@ -191,18 +190,18 @@ public final class PackedRows<R, L> {
                 return;
             }
             long packed = value - FIRST_VALUE;
-            if (column.type() == Type.TEXT) {
+            if (column.type() == Column.Type.TEXT) {
                 text[i] = texts.text((int) packed);
-            } else if (column.type() == Type.FLAG) {
+            } else if (column.type() == Column.Type.FLAG) {
                 whole[i] = packed;
             } else {
-                whole[i] = packed >>> 1 ^ -(packed & 1);
+                whole[i] = (packed >>> 1) ^ -(packed & 1);
                 real[i] = whole[i] / POWERS_OF_TEN[column.decimals()];
             }
         }
 
-        private void readAsItIs(int i, Type type) {
-            if (type == Type.TEXT) {
+        private void readAsItIs(int i, Column.Type type) {
+            if (type == Column.Type.TEXT) {
                 int length = (int) varint();
                 text[i] = new String(block, at, length, StandardCharsets.UTF_8);
                 at += length;
@@ -210,7 +209,7 @@ public final class PackedRows<R, L> {
             }
             long bits = 0;
             for (int octet = 0; octet < Long.BYTES; octet++) {
-                bits |= (block[at++] & 0xFFL) << Byte.SIZE * octet;
+                bits |= (block[at++] & 0xFFL) << (Byte.SIZE * octet);
             }
             whole[i] = bits;
             real[i] = Double.longBitsToDouble(bits);

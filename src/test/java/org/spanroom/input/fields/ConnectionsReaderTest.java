@@ -80,6 +80,8 @@ class ConnectionsReaderTest {
                 "A,V1,V2,2,1e9,,       | value is '1e9', not an amount of money of 0 or more",
                 "A,V1,V2,2,$5,,        | value is '$5', not an amount of money of 0 or more",
                 "A,V1,V2,2,\"1,25\",,  | value is '1,25', not an amount of money of 0 or more",
+                "A,V1,V2,2,100.000,,   | value is '100.000', which could mean two amounts; write it without a mark of thousands",
+                "A,V1,V2,2,100,50,,no  | it has 8 cells, and the header 7; put a cell that contains the separator into quotes (\"); needed_by is '50', not a date such as 2027-03-31",
                 "A,V1,V2,2,,31.3.2027, | needed_by is '31.3.2027', not a date such as 2027-03-31",
                 "A,V1,V2,2,,2027-02-30,| needed_by is '2027-02-30', not a date such as 2027-03-31",
                 "A,V1,V2,2,,,perhaps   | must is 'perhaps', neither yes nor no",
@@ -129,6 +131,45 @@ class ConnectionsReaderTest {
                 .hasMessageContaining("connections.csv")
                 .hasMessageContaining(expected)
                 .hasMessageNotContaining("\n");
+    }
+
+    /** What a quote swallows is one row with a reason, and the others are read. */
+    @Test
+    void aQuoteThatIsNotClosed() throws IOException {
+        List<Connection> rows = read("name,from,to,cables\nA,V1,V2,1\nB,\"V1,V2,1\nC,V1,V2,1\nD,V1,V2,1\n");
+
+        assertThat(rows).extracting(Connection::name).containsExactly("A", "B");
+        assertThat(rows.get(0).problem()).isEmpty();
+        assertThat(rows.get(1).problem().orElseThrow()).startsWith("it and 2 rows after it are one; close the quote");
+    }
+
+    @Test
+    void aRowWithoutEndIsRefusedInPlainWords() {
+        assertThatThrownBy(() -> read("name,from,to,cables\nA,\"" + "x".repeat(1_100_000)))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("is a quote not closed?")
+                .hasMessageNotContaining("Exception");
+    }
+
+    @Test
+    void theSeparatorMayBeStatedAndWorkbooksAreNamed() throws IOException {
+        Connection row = read("sep=;\r\nname;from;to;cables\r\nA;V1;V2;2\r\n").get(0);
+
+        assertThat(row.problem()).isEmpty();
+        assertThat(row.line()).isEqualTo(3);
+        assertThatThrownBy(() -> read("PK\u0003\u0004xl")).hasMessageContaining("Save it as CSV");
+    }
+
+    /** Copied from a web page: an id must not differ from that of the layer in what cannot be seen. */
+    @Test
+    void blanksThatCannotBeSeenAreNoPartOfAName() throws IOException {
+        Connection row = read("name,\u00a0from,to\u200b,cables\nA,V1\u00a0,\u202fV2,\u00a03\n")
+                .get(0);
+
+        assertThat(row.problem()).isEmpty();
+        assertThat(row.from()).isEqualTo("V1");
+        assertThat(row.to()).isEqualTo("V2");
+        assertThat(row.cables()).isEqualTo(3);
     }
 
     @Test

@@ -19,7 +19,19 @@ import org.spanroom.output.text.CsvFile;
 /** Rows that were packed are written byte for byte as rows that were not. */
 class PackedRowsTest {
     private static final double[] HARD_NUMBERS = {
-        0, -0.0, 0.0005, -0.0005, 1e-320, 0.1, 2.675, 1e15 + 0.5, 562_949_953_421.311, 562_949_953_421.312, -1e300, 9e18, 123.4565
+        0,
+        -0.0,
+        0.0005,
+        -0.0005,
+        1e-320,
+        0.1,
+        2.675,
+        1e15 + 0.5,
+        562_949_953_421.311,
+        562_949_953_421.312,
+        -1e300,
+        9e18,
+        123.4565
     };
     private static final long[] HARD_WHOLES = {
         0, 1, -1, 63, 64, Integer.MIN_VALUE, 1L << 60, 1L << 61, -(1L << 61), Long.MAX_VALUE, Long.MIN_VALUE
@@ -30,7 +42,11 @@ class PackedRowsTest {
 
     /** A row with a cell of each type. */
     private record Cells(
-            @Nullable String text, @Nullable Long whole, @Nullable Double real, @Nullable Boolean flag, String name) {}
+            @Nullable String text,
+            @Nullable Long whole,
+            @Nullable Double real,
+            @Nullable Boolean flag,
+            String name) {}
 
     private static final Column<Cells> NAME = Column.text("name", "name", "The name.", Cells::name);
 
