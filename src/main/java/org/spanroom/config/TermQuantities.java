@@ -91,7 +91,9 @@ final class TermQuantities {
         Unit read =
                 readUnit(new ConfigNode.Scalar(unit.strip(), false, node.line()), dimension.orElseThrow(), term.key());
         double kept = term.kind() == Term.Kind.DIAMETER ? read.toMm(number) : read.toSi(number);
-        return inRange(term, Double.isFinite(kept) ? new BigDecimal(kept, WITHOUT_NOISE).doubleValue() : kept, scalar);
+        // A decimal number has no negative zero, which the range does not have either.
+        boolean hasNoise = Double.isFinite(kept) && kept != 0;
+        return inRange(term, hasNoise ? new BigDecimal(kept, WITHOUT_NOISE).doubleValue() : kept, scalar);
     }
 
     /** The range is one of the unit that is kept. */

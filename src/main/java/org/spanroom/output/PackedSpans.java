@@ -16,7 +16,7 @@ import org.spanroom.output.table.UsColumns;
 
 /**
  * The rows of the spans, packed while each span is assessed for its place, so that it needs to be assessed only once. Only the core columns and
- * what later commands need are packed: whoever asks for groups of columns gets them from a second assessment.
+ * what later commands need are packed: groups of columns come from a second assessment.
  */
 public final class PackedSpans {
     private final List<Column<RankedSpan>> all;
