@@ -62,6 +62,8 @@ final class NumberRanges {
             entry("shift_hours", shift()),
             entry("day_window_hours", shift()),
             entry("night_window_hours", shift()),
+            // Of all crews in a year.
+            entry("crew_hours", size(1e-4, 1e8, "hours")),
             entry("most_in_work", count(1_000_000)),
             // Quantities of any unit, from differences of money to degrees, and values from 0 to 1.
             entry("curve", new NumberRange(1e-9, 1e12, Sign.ANY, "")),

@@ -79,7 +79,8 @@ final class RecordJson {
         var items = new ArrayList<RecordJson>();
         for (JsonNode item : list(member)) {
             if (!item.isObject()) {
-                throw wrong(member, "a list of JSON objects");
+                throw new InputException(
+                        file, path(member) + " must hold JSON objects only, and holds " + shown(item), RUN_AGAIN);
             }
             items.add(new RecordJson(file, path(member), item));
         }

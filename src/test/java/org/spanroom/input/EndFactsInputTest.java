@@ -90,12 +90,19 @@ class EndFactsInputTest {
         assertEquals(Answer.NO, ends.uncutAtB());
     }
 
+    /** The contents table of these cases is empty, which is a finding of its own. */
+    private List<Finding> findingsOfRoutes() {
+        return findings.all().stream()
+                .filter(finding -> !finding.source().equals("contents.csv"))
+                .toList();
+    }
+
     @Test
     void emptyFieldsAreUnknownAndNoFindings() throws IOException {
         RouteEnds ends = one("D1", null, "n/a", null, "", "-", null);
 
         assertSame(RouteEnds.UNKNOWN, ends);
-        assertEquals(List.of(), findings.all());
+        assertEquals(List.of(), findingsOfRoutes());
     }
 
     @Test
@@ -127,7 +134,7 @@ class EndFactsInputTest {
         String odd = "=1+1\u0000\u202E<b>" + "9".repeat(5000);
 
         assertEquals(odd, one("D1", odd, "\n", null, null, null, null).a().hole());
-        assertEquals(List.of(), findings.all());
+        assertEquals(List.of(), findingsOfRoutes());
     }
 
     /** As vault_a and vault_b do, facts belong to the two ends of the whole feature. */
@@ -198,7 +205,7 @@ class EndFactsInputTest {
         Innerduct second = contents.innerducts().get(1);
         assertEquals("", second.color());
         assertEquals(Answer.UNKNOWN, second.uncutAtA());
-        assertEquals(List.of(), findings.all());
+        assertEquals(List.of(), findingsOfRoutes());
     }
 
     /** Columns of an owner's own that are called almost so are left, as they were before; a misspelled one of ours is not. */

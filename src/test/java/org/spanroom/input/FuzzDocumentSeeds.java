@@ -182,10 +182,18 @@ final class FuzzDocumentSeeds {
         record.put("run_spans_format", RecordedSpans.FORMAT);
         record.put("spans_ranked", spans);
         record.put("lengths_m", Map.of("routes", 9.5, "spans", 9.5, "remainders", 0, "spans_ranked", 9.5));
-        record.put("money_ranked", Map.of("currency", "USD", "recovery_money", 1.5, "recovery_low_money", 1));
+        record.put(
+                "money_ranked",
+                Map.of("currency", "USD", "recovery_money", 1.5, "build_money", 2, "saving_money", 0.5));
         record.put(
                 "contents",
-                Map.of("statement", "2 of 2", "spans_ranked_assumed", 0, "missing", List.of(Map.of("term", "owner"))));
+                Map.of(
+                        "statement",
+                        "2 of 2",
+                        "spans_ranked_assumed",
+                        0,
+                        "missing",
+                        List.of(Map.of("term", "owner", "without", 1, "of", 2))));
         record.put("findings_by_code", Map.of("missing_value", 24));
         record.put("output_crs", "WGS 84");
         record.put("output_crs_definition", "OGC:CRS84");

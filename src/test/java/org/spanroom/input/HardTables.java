@@ -117,7 +117,7 @@ final class HardTables {
                         .reads(3, 100_000, "contents_row_unusable: 99,000 more features of this kind, not listed"),
                 table("zeros", "\0\0\0\0").isRefused("contents.csv: "),
                 contents("folder", folder -> Files.createDirectory(folder.resolve("contents.csv")))
-                        .isRefused("contents.csv: ", "Check its name"),
+                        .isRefused("contents.csv: ", "Name the file in it"),
                 contents("nothing there", folder -> folder.resolve("contents.csv"))
                         .isRefused("there is no such file"));
     }
