@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SpreadsheetTextTest {
-    /** Where a cell begins for any spreadsheet: what nobody sees, then a sign. Written as a pattern, the tested code is a loop. */
+    /** Where a cell begins for any spreadsheet: characters that are not visible, then a sign. The tested code is a loop, this is a pattern. */
     private static final Pattern FORMULA = Pattern.compile(
             "(?:^|[;\\t\\n\\r])(?![\"\\p{Z}\\p{Cf}\\p{Cc}&&[^;\\t\\n\\r]]*[+-]?\\d+(\\.\\d+)?(?:$|[;\\t\\n\\r]))"
                     + "[\"\\p{Z}\\p{Cf}\\p{Cc}&&[^;\\t\\n\\r]]*[=+@\\-\uFF1D\uFF0B\uFF0D\uFF20\uFE66\uFE62\uFE63\uFE6B]");
