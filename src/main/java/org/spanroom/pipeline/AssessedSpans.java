@@ -198,18 +198,22 @@ final class AssessedSpans implements RankedSpans {
             return List.of();
         }
         int[] open = IntStream.range(0, standings.countRanked())
-                .filter(place -> sureness.get().mayBeTop(order[place]))
+                .filter(place -> sureness.get().mayNeedCheck(order[place]))
                 .toArray();
         progress.begin("find field checks", open.length);
-        var found = new ConcurrentLinkedQueue<FieldCheck>();
+        var found = new ConcurrentLinkedQueue<FieldCheckFinder.Found>();
         new ParallelRanges(threads).run(open.length, () -> (from, to) -> {
             for (int i = from; i < to; i++) {
-                found.addAll(sureness.get().fieldChecks(at(open[i])));
+                FieldCheckFinder.Found ofSpan = sureness.get().fieldChecks(at(open[i]));
+                if (ofSpan.open()) {
+                    found.add(ofSpan);
+                }
                 // One takes long enough to be counted by itself.
                 progress.advance(1);
             }
         });
         List<FieldCheck> checks = found.stream()
+                .flatMap(ofSpan -> ofSpan.checks().stream())
                 .sorted(FieldCheckFinder.MOST_CHANGE_FIRST)
                 .limit(MOST_FIELD_CHECKS)
                 .toList();
@@ -217,7 +221,7 @@ final class AssessedSpans implements RankedSpans {
                 Locale.ROOT,
                 "%,d field checks; %,d spans with an uncertain place at the top",
                 checks.size(),
-                open.length));
+                found.size()));
         return checks;
     }
 

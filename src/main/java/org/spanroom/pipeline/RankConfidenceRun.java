@@ -1,13 +1,11 @@
 package org.spanroom.pipeline;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.spanroom.config.RunConfig;
 import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.rank.Assessment;
-import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankConfidence;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.rank.FieldCheckFinder;
@@ -17,7 +15,7 @@ import org.spanroom.rank.TopScores;
 
 /**
  * Confidence in the rank of each span of a run. First every ranked span is given, in any order and by any thread; then what came of
- * it is requested. Of each span four numbers are kept; the few that may belong to the top are simulated again.
+ * it is requested. Of each span three numbers are kept; the few that may belong to the top are simulated again.
  */
 final class RankConfidenceRun {
     private static final double LOW_SHARE = 0.1;
@@ -32,10 +30,10 @@ final class RankConfidenceRun {
     private final float[] feasible;
     private final float[] low;
     private final float[] high;
-    private final float[] best;
+    private final boolean[] mayBeTop;
+    private final boolean[] mayNeedCheck;
     private final ConcurrentLinkedQueue<TopScores> collected = new ConcurrentLinkedQueue<>();
     private double[] thresholds = {};
-    private double leastThreshold;
 
     /** Prepares for this many spans. */
     private RankConfidenceRun(RunConfig config, Scenarios outlooks, int spans) {
@@ -49,7 +47,8 @@ final class RankConfidenceRun {
         feasible = new float[spans];
         low = new float[spans];
         high = new float[spans];
-        best = new float[spans];
+        mayBeTop = new boolean[spans];
+        mayNeedCheck = new boolean[spans];
     }
 
     /** Prepares for this many spans, if there is anything to simulate. */
@@ -70,14 +69,16 @@ final class RankConfidenceRun {
      * @param money what it costs in each draw of the rates
      */
     long add(int number, Assessment assessed, MoneyDraws money, TopScores into) {
-        Simulation.Scores scores = simulation.scores(outlooks.of(assessed, money));
+        SpanOutlook outlook = outlooks.of(assessed, money);
+        Simulation.Scores scores = simulation.scores(outlook);
         double[] sorted = scores.bySample().clone();
         Arrays.sort(sorted);
         feasible[number] = (float) scores.feasibleRatio();
         low[number] = (float) Simulation.quantilePoints(sorted, LOW_SHARE);
         high[number] = (float) Simulation.quantilePoints(sorted, HIGH_SHARE);
-        best[number] = Math.nextUp((float) sorted[sorted.length - 1]);
         into.add(scores.bySample());
+        mayBeTop[number] = into.isAnyTop(scores.bySample());
+        mayNeedCheck[number] = FieldCheckFinder.mayFind(simulation, outlook, into, leastChangeRatio);
         return scores.feasibleDraws();
     }
 
@@ -92,7 +93,6 @@ final class RankConfidenceRun {
         collected.forEach(all::addAll);
         collected.clear();
         thresholds = all.thresholds();
-        leastThreshold = Arrays.stream(thresholds).min().orElse(0);
     }
 
     /** Returns the confidence in a span's rank as far as it is known before all spans have been taken: without the chance of the top. */
@@ -104,20 +104,24 @@ final class RankConfidenceRun {
     RankConfidence of(int number, Assessment assessed) {
         double topRatio = 0;
         if (mayBeTop(number)) {
-            SpanOutlook outlook = outlooks.of(assessed);
-            boolean possible = TopScores.topRatio(simulation.mostPoints(outlook, samples), thresholds) > 0;
-            topRatio = possible ? TopScores.topRatio(simulation.scores(outlook).bySample(), thresholds) : 0;
+            topRatio =
+                    TopScores.topRatio(simulation.scores(outlooks.of(assessed)).bySample(), thresholds);
         }
         return new RankConfidence(feasible[number], low[number], high[number], topRatio);
     }
 
-    /** Returns whether a ranked span is among the top in any sample. */
+    /** Returns whether a ranked span may be among the top in any sample; it surely is in none if not. */
     boolean mayBeTop(int number) {
-        return best[number] > 0 && best[number] >= leastThreshold;
+        return mayBeTop[number];
+    }
+
+    /** Returns whether something may be worth measuring on a span; surely nothing is if not. */
+    boolean mayNeedCheck(int number) {
+        return mayNeedCheck[number];
     }
 
     /** Returns what is worth measuring on a span. */
-    List<FieldCheck> fieldChecks(RankedSpan span) {
+    FieldCheckFinder.Found fieldChecks(RankedSpan span) {
         return new FieldCheckFinder(simulation, thresholds, leastChangeRatio, access)
                 .find(span, outlooks.of(span.assessment()));
     }

@@ -10,7 +10,7 @@ import java.nio.charset.StandardCharsets;
  * 64 on have one number in each of the 64 equal parts of the unit interval, in every unknown; the same is true of every power of two; and pairs of
  * unknowns fill the square evenly. The order of the samples is scrambled in the same way, or else what takes turns by the number of the
  * sample, such as the draws of rates, would always meet the same part of the interval. The numbers depend on seed, span and sample only,
- * hence not on threads or order.
+ * hence not on threads or order. For one thread.
  */
 final class Draws {
     private static final int UNKNOWNS = 3;
@@ -20,11 +20,16 @@ final class Draws {
 
     private static final int DIGITS_PER_HASH = 6;
     private static final int DIGITS = HASHES * DIGITS_PER_HASH;
+    private static final int SIX = (1 << DIGITS_PER_HASH) - 1;
+    private static final double UNIT = 1.0 / (1 << DIGITS);
     private static final long STEP = 0x9E3779B97F4A7C15L;
-    private static final int[][] DIRECTIONS = {halves(), directions(0, 1), directions(1, 1, 3)};
 
+    /** The digits of a point by unknown and by six digits of its number, the last six first: a point is the exclusive or of three. */
+    private static final int[][][] POINTS = {points(halves()), points(directions(0, 1)), points(directions(1, 1, 3))};
+
+    private final Scrambling[] unknowns = new Scrambling[UNKNOWNS];
     private final long[] keys = new long[UNKNOWNS];
-    private final long orderKey;
+    private final Scrambling order;
 
     Draws(int seed, String spanId) {
         long hash = mixed(STEP * (seed + 1L));
@@ -34,40 +39,87 @@ final class Draws {
         for (int i = 0; i < UNKNOWNS; i++) {
             hash = mixed(hash + STEP);
             keys[i] = hash;
+            unknowns[i] = new Scrambling(hash);
         }
-        orderKey = mixed(hash + STEP);
+        order = new Scrambling(mixed(hash + STEP));
     }
 
     /** Returns the number of a sample, 0 to 262143, for the unknown at a place, 0 to 2. */
     double at(int place, int sample) {
-        int digits = scrambled(point(DIRECTIONS[place], scrambled(sample, orderKey)), keys[place]);
+        return at(place, sample, turn(sample));
+    }
+
+    /** Returns whose turn it is in the order of a sample: the same for all unknowns. */
+    int turn(int sample) {
+        return order.of(sample);
+    }
+
+    /** Returns the number of a sample whose turn is known. */
+    double at(int place, int sample, int turn) {
+        int digits = unknowns[place].of(point(POINTS[place], turn));
         double rest = (mixed(keys[place] ^ (STEP * (sample + 1L))) >>> 11) * 0x1.0p-53;
-        return (digits + rest) / (1 << DIGITS);
+        return (digits + rest) * UNIT;
     }
 
     /** Returns the binary digits behind the point, the first one as the highest bit. */
-    private static int point(int[] directions, int number) {
-        int digits = 0;
-        for (int bit = 0; bit < DIGITS; bit++) {
-            digits ^= ((number >>> bit) & 1) == 1 ? directions[bit] : 0;
-        }
-        return digits;
+    private static int point(int[][] points, int number) {
+        return points[0][number & SIX]
+                ^ points[1][(number >>> DIGITS_PER_HASH) & SIX]
+                ^ points[2][(number >>> (2 * DIGITS_PER_HASH)) & SIX];
     }
 
-    private static int scrambled(int digits, long key) {
-        int scrambled = 0;
-        for (int i = 0; i < HASHES; i++) {
-            int below = DIGITS - i * DIGITS_PER_HASH;
-            int before = (1 << (i * DIGITS_PER_HASH)) | (digits >>> below);
-            long flips = mixed(key + STEP * before);
-            int beginning = 1;
-            for (int place = below - 1; place >= below - DIGITS_PER_HASH; place--) {
-                int digit = (digits >>> place) & 1;
-                scrambled = (scrambled << 1) | (digit ^ (int) ((flips >>> beginning) & 1));
-                beginning = (beginning << 1) | digit;
+    private static int[][] points(int[] directions) {
+        int[][] points = new int[HASHES][SIX + 1];
+        for (int hash = 0; hash < HASHES; hash++) {
+            for (int number = 0; number <= SIX; number++) {
+                for (int bit = 0; bit < DIGITS_PER_HASH; bit++) {
+                    points[hash][number] ^= ((number >>> bit) & 1) == 1 ? directions[hash * DIGITS_PER_HASH + bit] : 0;
+                }
             }
         }
-        return scrambled;
+        return points;
+    }
+
+    /** Flips digits; keeps the latest hashes, because neighbors share all but their last digits. */
+    private static final class Scrambling {
+        private final long key;
+        private final long firstFlips;
+        private int secondBefore;
+        private long secondFlips;
+        private int thirdBefore;
+        private long thirdFlips;
+
+        Scrambling(long key) {
+            this.key = key;
+            firstFlips = mixed(key + STEP);
+        }
+
+        int of(int digits) {
+            int second = (1 << DIGITS_PER_HASH) | (digits >>> (2 * DIGITS_PER_HASH));
+            if (second != secondBefore) {
+                secondBefore = second;
+                secondFlips = mixed(key + STEP * second);
+            }
+            int third = (1 << (2 * DIGITS_PER_HASH)) | (digits >>> DIGITS_PER_HASH);
+            if (third != thirdBefore) {
+                thirdBefore = third;
+                thirdFlips = mixed(key + STEP * third);
+            }
+            return flipped((digits >>> (2 * DIGITS_PER_HASH)) & SIX, firstFlips) << (2 * DIGITS_PER_HASH)
+                    | flipped((digits >>> DIGITS_PER_HASH) & SIX, secondFlips) << DIGITS_PER_HASH
+                    | flipped(digits & SIX, thirdFlips);
+        }
+    }
+
+    /** Returns six digits, each flipped or not by the bit that belongs to the digits before it, behind a leading 1. */
+    private static int flipped(int six, long flips) {
+        long flipped = (flips >>> 1 & 1) << 5
+                | (flips >>> (2 | six >>> 5) & 1) << 4
+                | (flips >>> (4 | six >>> 4) & 1) << 3
+                | (flips >>> (8 | six >>> 3) & 1) << 2
+                | (flips >>> (16 | six >>> 2) & 1) << 1
+                | (flips >>> (32 | six >>> 1) & 1);
+        return six ^ (int) flipped;
     }
 
     /** The sequence of van der Corput: 1/2, 1/4 and so on. */

@@ -55,6 +55,17 @@ public final class FieldCheckFinder {
         this.access = access;
     }
 
+    /**
+     * Returns whether a span may need a check, while not all spans are known; it surely needs none if not.
+     *
+     * @param soFar some of all scores: what it takes to be among the top can only rise
+     */
+    public static boolean mayFind(Simulation simulation, SpanOutlook span, TopScores soFar, double leastChangeRatio) {
+        double mostRatio =
+                TopChance.of(simulation, span, soFar.leastPoints(), SAMPLES).mostRatio(SAMPLES);
+        return mostRatio > 0 && mostRatio >= leastChangeRatio;
+    }
+
     /** Counts of samples, and of those among the top, by the state of one unknown. */
     private static final class Counts {
         private final int[] all = new int[FRICTION_STATES];
@@ -97,17 +108,27 @@ public final class FieldCheckFinder {
         }
     }
 
-    /** Returns the checks worth making on one ranked span. */
-    public List<FieldCheck> find(RankedSpan ranked, SpanOutlook span) {
-        if (TopScores.countTop(simulation.mostPoints(span, SAMPLES), thresholds) / (double) SAMPLES
-                < leastChangeRatio) {
-            return List.of();
+    /**
+     * What was found of a span.
+     *
+     * @param open whether it is open if the span belongs to the top, so far that knowledge may be worth a check
+     * @param checks worth making; none where nothing is open
+     */
+    public record Found(boolean open, List<FieldCheck> checks) {
+        private static final Found SETTLED = new Found(false, List.of());
+
+        public Found {
+            checks = List.copyOf(checks);
         }
+    }
+
+    /** Returns the checks worth making on one ranked span. */
+    public Found find(RankedSpan ranked, SpanOutlook span) {
         int tops = countTops(span);
         // No knowledge makes a decision right more often than always.
         int wrong = Math.min(tops, SAMPLES - tops);
         if (wrong / (double) SAMPLES < leastChangeRatio) {
-            return List.of();
+            return Found.SETTLED;
         }
         Counts[] counts = counts(span);
         var checks = new ArrayList<FieldCheck>();
@@ -122,14 +143,23 @@ public final class FieldCheckFinder {
                 checks.add(new FieldCheck(ranked, unknown, tops / (double) SAMPLES, changeRatio, vault, cautions));
             }
         }
-        return checks;
+        return new Found(true, checks);
     }
 
+    /** Draws only where it is open what will come of it. */
     private int countTops(SpanOutlook span) {
-        int[] tops = new int[1];
-        simulation.draw(
-                span, SAMPLES, (sample, scorePoints, feasible, drawn) -> tops[0] += isTop(sample, scorePoints) ? 1 : 0);
-        return tops[0];
+        TopChance chance = TopChance.of(simulation, span, thresholds, SAMPLES);
+        if (chance.mostRatio(SAMPLES) < leastChangeRatio) {
+            return 0;
+        }
+        SpanSamples samples = simulation.samples(span);
+        int tops = 0;
+        for (int sample = 0; sample < SAMPLES; sample++) {
+            if (chance.isOpen(sample) && chance.isOpen(samples.take(sample), sample)) {
+                tops += isTop(sample, samples.scorePoints()) ? 1 : 0;
+            }
+        }
+        return tops;
     }
 
     /** Returns the counts of each unknown, in the order of the constants. */
@@ -137,12 +167,14 @@ public final class FieldCheckFinder {
         Unknown[] unknowns = Unknown.values();
         Counts[] counts = new Counts[unknowns.length];
         Arrays.setAll(counts, unknown -> new Counts());
-        simulation.draw(span, SAMPLES, (sample, scorePoints, feasible, drawn) -> {
-            boolean isTop = isTop(sample, scorePoints);
+        SpanSamples samples = simulation.samples(span);
+        for (int sample = 0; sample < SAMPLES; sample++) {
+            samples.take(sample);
+            boolean isTop = isTop(sample, samples.scorePoints());
             for (int i = 0; i < counts.length; i++) {
-                counts[i].add(state(unknowns[i], drawn), isTop);
+                counts[i].add(state(unknowns[i], samples), isTop);
             }
-        });
+        }
         return counts;
     }
 
@@ -154,12 +186,12 @@ public final class FieldCheckFinder {
         return changeRatio >= leastChangeRatio && changeRatio > STANDARD_ERRORS * standardErrorRatio;
     }
 
-    private static int state(Unknown unknown, Simulation.Drawn drawn) {
+    private static int state(Unknown unknown, SpanSamples drawn) {
         return switch (unknown) {
-            case FRICTION -> Math.min((int) (drawn.frictionRatio() * FRICTION_STATES), FRICTION_STATES - 1);
+            case FRICTION -> Math.min((int) (drawn.betterFrictionRatio() * FRICTION_STATES), FRICTION_STATES - 1);
             case SIZES -> drawn.situation().sizes();
             case CONTENTS -> drawn.situation().contents();
-            case CONDITION -> drawn.blocked() ? 1 : 0;
+            case CONDITION -> drawn.isBlocked() ? 1 : 0;
         };
     }
 

@@ -165,11 +165,13 @@ public final class Ranking {
     /** Returns a simulation that scores what it draws by this ranking. */
     public Simulation simulation(UncertaintySettings uncertainty) {
         int easePlace = criteria.indexOf(Criterion.EASE_PULL);
-        double easeMostPoints = easePlace < 0
-                ? 0
-                : yardsticks.get(easePlace).points(curves.get(easePlace).mostValue());
         return new Simulation(
-                uncertainty, this::pointsOf, easePlace, criteria.indexOf(Criterion.SAVING), easeMostPoints);
+                uncertainty,
+                this::pointsOf,
+                easePlace,
+                criteria.indexOf(Criterion.SAVING),
+                (fromPercent, toPercent) ->
+                        yardsticks.get(easePlace).points(curves.get(easePlace).mostValue(fromPercent, toPercent)));
     }
 
     /** Returns the points that one criterion gives for a quantity. */

@@ -1,6 +1,7 @@
 package org.spanroom.rank;
 
 import java.util.List;
+import java.util.function.DoubleBinaryOperator;
 import org.spanroom.model.Quantile;
 import org.spanroom.model.rank.UncertaintySettings;
 
@@ -14,19 +15,18 @@ import org.spanroom.model.rank.UncertaintySettings;
  * <p>Everything depends on seed, span and sample only. Safe for use by several threads.
  */
 public final class Simulation {
-    private static final int FRICTION = 0;
-    private static final int SITUATION = 1;
-    private static final int CONDITION = 2;
+    /** More than what rounding may add to points, which are 100 at most. */
+    private static final double ROUNDING_POINTS = 1e-9;
 
     private final UncertaintySettings settings;
     private final Points points;
     private final int easePlace;
     private final int savingPlace;
-    private final double easeMostPoints;
+    private final DoubleBinaryOperator easeMostPoints;
 
     /** A simulation of which it is not known how many points the pull can give at most. */
     Simulation(UncertaintySettings settings, Points points, int easePlace, int savingPlace) {
-        this(settings, points, easePlace, savingPlace, Double.POSITIVE_INFINITY);
+        this(settings, points, easePlace, savingPlace, (fromPercent, toPercent) -> Double.POSITIVE_INFINITY);
     }
 
     /**
@@ -35,9 +35,14 @@ public final class Simulation {
      * @param points what each criterion adds to a score
      * @param easePlace which of the quantities is the utilization of the pull in percent; -1 where none is
      * @param savingPlace which of them is the saving per money spent; -1 where none is
-     * @param easeMostPoints the most that the criterion of the pull adds, whatever the utilization
+     * @param easeMostPoints the most that the criterion of the pull adds, where the utilization lies between two percentages
      */
-    Simulation(UncertaintySettings settings, Points points, int easePlace, int savingPlace, double easeMostPoints) {
+    Simulation(
+            UncertaintySettings settings,
+            Points points,
+            int easePlace,
+            int savingPlace,
+            DoubleBinaryOperator easeMostPoints) {
         this.settings = settings;
         this.easeMostPoints = easeMostPoints;
         this.points = points;
@@ -50,18 +55,6 @@ public final class Simulation {
     interface Points {
         double of(int place, double quantity);
     }
-
-    /** What one sample turned out to be. */
-    interface Sink {
-        void accept(int sample, double scorePoints, boolean feasible, Drawn drawn);
-    }
-
-    /**
-     * The state that a sample has drawn.
-     *
-     * @param frictionRatio share of all states of friction that are better
-     */
-    record Drawn(double frictionRatio, SpanOutlook.Situation situation, boolean blocked) {}
 
     /** The scores of one span over all samples. */
     public static final class Scores {
@@ -99,59 +92,68 @@ public final class Simulation {
     /** Returns a span's scores in all samples. */
     public Scores scores(SpanOutlook span) {
         double[] bySample = new double[settings.samples()];
-        int[] feasible = new int[1];
-        long[] mask = new long[1];
-        draw(span, settings.samples(), (sample, scorePoints, isFeasible, drawn) -> {
-            bySample[sample] = scorePoints;
-            feasible[0] += isFeasible ? 1 : 0;
-            mask[0] |= isFeasible && sample < Long.SIZE ? 1L << sample : 0;
-        });
-        return new Scores(bySample, feasible[0] / (double) bySample.length, mask[0]);
+        int feasible = 0;
+        long mask = 0;
+        SpanSamples samples = samples(span);
+        for (int sample = 0; sample < bySample.length; sample++) {
+            samples.take(sample);
+            bySample[sample] = samples.scorePoints();
+            if (samples.isFeasible()) {
+                feasible++;
+                mask |= sample < Long.SIZE ? 1L << sample : 0;
+            }
+        }
+        return new Scores(bySample, feasible / (double) bySample.length, mask);
     }
 
-    void draw(SpanOutlook span, int samples, Sink sink) {
-        var draws = new Draws(settings.seed(), span.spanId());
-        UseCurve use = UseCurve.of(span.use());
-        double[] fixedPoints = span.situations().stream()
-                .mapToDouble(situation -> fixedPoints(situation.quantities()))
-                .toArray();
-        for (int sample = 0; sample < samples; sample++) {
-            int number = situation(span.situations(), draws.at(SITUATION, sample));
-            SpanOutlook.Situation situation = span.situations().get(number);
-            double better = draws.at(FRICTION, sample);
-            double usedPercent = use.percentAt(triangular(better));
-            boolean blocked = draws.at(CONDITION, sample) < span.blockedRatio();
-            boolean none = blocked || !situation.gainsRoom();
-            double scorePoints = none ? 0 : fixedPoints[number] + variedPoints(situation, usedPercent, sample);
-            sink.accept(sample, scorePoints, !none && usedPercent <= 100, new Drawn(better, situation, blocked));
-        }
+    /** Returns the samples of a span; its scores are the first of them. */
+    SpanSamples samples(SpanOutlook span) {
+        return new SpanSamples(this, settings.seed(), span);
     }
 
     /**
-     * Returns the most that a span can score in each sample, whatever its friction, its situation and its state: never less than what it
-     * scores. In a hundredth of the time of drawing.
+     * Returns the most that a span can score, whatever its friction and its state: never less than what it scores. In a hundredth of the
+     * time of drawing.
+     *
+     * @param samples so many of each situation; all later ones repeat these if {@link #period} divides it
+     * @return points by situation and sample; 0 where a situation gains no room
      */
-    public double[] mostPoints(SpanOutlook span, int samples) {
-        double[] most = new double[samples];
-        for (SpanOutlook.Situation situation : span.situations()) {
+    public double[][] mostPoints(SpanOutlook span, int samples) {
+        List<SpanOutlook.Situation> situations = span.situations();
+        double[][] most = new double[situations.size()][samples];
+        double easePoints = easeMostPoints(span);
+        for (int number = 0; number < most.length; number++) {
+            SpanOutlook.Situation situation = situations.get(number);
             if (!situation.gainsRoom()) {
                 continue;
             }
             double fixed = fixedPoints(situation.quantities());
-            int period = savingPlace < 0 ? 1 : Math.max(1, situation.savingRatios().length);
-            double[] ofDraw = new double[period];
-            for (int draw = 0; draw < period; draw++) {
-                ofDraw[draw] = fixed + ((easePlace < 0 ? 0 : easeMostPoints) + savingPoints(situation, draw));
+            int period = Math.min(samples, period(situation));
+            for (int sample = 0; sample < period; sample++) {
+                most[number][sample] = fixed + (easePoints + savingPoints(situation, sample));
             }
-            for (int sample = 0; sample < samples; sample++) {
-                most[sample] = Math.max(most[sample], ofDraw[sample % period]);
+            for (int sample = period; sample < samples; sample++) {
+                most[number][sample] = most[number][sample - period];
             }
         }
         return most;
     }
 
+    /** Returns after how many samples the points repeat that depend on the number of the sample alone. */
+    int period(SpanOutlook.Situation situation) {
+        return savingPlace < 0 ? 1 : Math.max(1, situation.savingRatios().length);
+    }
+
+    private double easeMostPoints(SpanOutlook span) {
+        if (easePlace < 0) {
+            return 0;
+        }
+        UseCurve use = UseCurve.of(span.use());
+        return easeMostPoints.applyAsDouble(use.leastPercent(), use.mostPercent()) + ROUNDING_POINTS;
+    }
+
     /** The points of all criteria that friction and rates leave as they are. */
-    private double fixedPoints(double[] quantities) {
+    double fixedPoints(double[] quantities) {
         double sum = 0;
         for (int place = 0; place < quantities.length; place++) {
             sum += place == easePlace || place == savingPlace ? 0 : points.of(place, quantities[place]);
@@ -159,7 +161,8 @@ public final class Simulation {
         return sum;
     }
 
-    private double variedPoints(SpanOutlook.Situation situation, double usedPercent, int sample) {
+    /** The points of the two that they change. */
+    double variedPoints(SpanOutlook.Situation situation, double usedPercent, int sample) {
         double sum = easePlace < 0 ? 0 : points.of(easePlace, usedPercent);
         return sum + savingPoints(situation, sample);
     }
@@ -173,22 +176,5 @@ public final class Simulation {
                 ? savings[sample % savings.length]
                 : situation.quantities()[savingPlace];
         return points.of(savingPlace, saving);
-    }
-
-    /** Returns the number of the situation that is drawn. */
-    private static int situation(List<SpanOutlook.Situation> situations, double drawn) {
-        double sum = 0;
-        for (int number = 0; number < situations.size(); number++) {
-            sum += situations.get(number).chanceRatio();
-            if (drawn < sum) {
-                return number;
-            }
-        }
-        return 0;
-    }
-
-    /** From a share of all cases to a place between 0 (lubricated) and 1 (bad), dry in the middle being the likeliest. */
-    private static double triangular(double share) {
-        return share < 0.5 ? Math.sqrt(share / 2) : 1 - Math.sqrt((1 - share) / 2);
     }
 }

@@ -10,9 +10,13 @@ public final class TopScores {
     private final double[][] heaps;
     private final int[] sizes;
 
+    /** The least score of each full heap; 0 of one that is not. */
+    private final double[] leastPoints;
+
     public TopScores(int samples, int topCount) {
         heaps = new double[samples][topCount];
         sizes = new int[samples];
+        leastPoints = new double[samples];
     }
 
     /** Takes one span's scores; for one thread at a time. */
@@ -33,11 +37,22 @@ public final class TopScores {
 
     /** Returns, for each sample, the least score of its top; 0 where there are fewer spans than the top has places. */
     public double[] thresholds() {
-        double[] thresholds = new double[heaps.length];
-        for (int sample = 0; sample < heaps.length; sample++) {
-            thresholds[sample] = sizes[sample] < heaps[sample].length ? 0 : heaps[sample][0];
+        return leastPoints.clone();
+    }
+
+    /** Returns the same array that later scores change; not to be changed by others. */
+    double[] leastPoints() {
+        return leastPoints;
+    }
+
+    /** Returns whether such scores are among the top in any sample, as far as scores are known. */
+    public boolean isAnyTop(double[] bySample) {
+        for (int sample = 0; sample < bySample.length; sample++) {
+            if (isTop(bySample[sample], leastPoints[sample])) {
+                return true;
+            }
         }
-        return thresholds;
+        return false;
     }
 
     /** Returns the share of samples in which these scores are among the top. */
@@ -65,9 +80,11 @@ public final class TopScores {
             if (sizes[sample] == heap.length) {
                 // A sorted array is a heap with its least on top.
                 Arrays.sort(heap);
+                leastPoints[sample] = heap[0];
             }
         } else if (score > heap[0]) {
             sink(heap, score);
+            leastPoints[sample] = heap[0];
         }
     }
 

@@ -15,6 +15,9 @@ final class UseCurve {
     private static final int STATES = 3;
     private static final double LEAST_RATIO = 1e-8;
 
+    /** More than interpolating rounds. */
+    private static final double ROUNDING = 1e-9;
+
     /** Logarithms of lubricated, dry and bad, one limit after another; only of limits that may be the tightest. */
     private final double[] logs;
 
@@ -47,6 +50,24 @@ final class UseCurve {
             most = Math.max(most, low + share * (logs[limit + lower + 1] - low));
         }
         return 100 * Math.exp(most);
+    }
+
+    /** Returns a percentage that is exceeded at every place. */
+    double leastPercent() {
+        double least = Double.NEGATIVE_INFINITY;
+        for (int limit = 0; limit < logs.length; limit += STATES) {
+            least = Math.max(least, Math.min(logs[limit], Math.min(logs[limit + 1], logs[limit + 2])));
+        }
+        return 100 * Math.exp(least - ROUNDING);
+    }
+
+    /** Returns a percentage that is exceeded at no place. */
+    double mostPercent() {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double log : logs) {
+            most = Math.max(most, log);
+        }
+        return 100 * Math.exp(most + ROUNDING);
     }
 
     /** Returns whether another limit is used as far or further in every state, so that it is so between them too. */

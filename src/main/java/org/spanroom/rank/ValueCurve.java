@@ -1,6 +1,5 @@
 package org.spanroom.rank;
 
-import java.util.Arrays;
 import java.util.SortedMap;
 
 /** A piecewise-linear function from a quantity to a value, constant beyond its first and last point. */
@@ -13,9 +12,15 @@ final class ValueCurve {
         values = points.values().stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    /** Returns the largest value of any quantity. */
-    double mostValue() {
-        return Arrays.stream(values).max().orElse(0);
+    /** Returns the largest value between two quantities; not a number if one is not known. */
+    double mostValue(double from, double to) {
+        double most = Math.max(valueAt(from), valueAt(to));
+        for (int i = 0; i < quantities.length; i++) {
+            if (from < quantities[i] && quantities[i] < to) {
+                most = Math.max(most, values[i]);
+            }
+        }
+        return most;
     }
 
     /** Returns the value of a quantity; not a number for one that is not known. */

@@ -44,7 +44,9 @@ class FieldCheckFinderTest {
     /** In the top unless it is blocked, with a chance of 0.3: knowing that saves those 0.3; nothing else matters. */
     @Test
     void whereABlockedDuctAloneDecidesOnlyItsConditionIsWorthALook() {
-        List<FieldCheck> checks = byCables().find(ranked(HandMade.sound()), outlook(0.3, EASY, cables(0, 0, 1, 9)));
+        List<FieldCheck> checks = byCables()
+                .find(ranked(HandMade.sound()), outlook(0.3, EASY, cables(0, 0, 1, 9)))
+                .checks();
 
         assertThat(checks).extracting(FieldCheck::unknown).containsExactly(Unknown.CONDITION);
         assertThat(checks.get(0).topRatio()).isEqualTo(0.7, within(NOISE));
@@ -57,7 +59,8 @@ class FieldCheckFinderTest {
     void whereASituationDecidesItIsWorthALook(Unknown unknown, int sizes, int contents) {
         SpanOutlook span = outlook(0, EASY, cables(0, 0, 0.6, 9), cables(sizes, contents, 0.4, 3));
 
-        List<FieldCheck> checks = byCables().find(ranked(HandMade.sound()), span);
+        List<FieldCheck> checks =
+                byCables().find(ranked(HandMade.sound()), span).checks();
 
         assertThat(checks).extracting(FieldCheck::unknown).containsExactly(unknown);
         assertThat(checks.get(0).topRatio()).isEqualTo(0.6, within(NOISE));
@@ -72,8 +75,9 @@ class FieldCheckFinderTest {
     void whereFrictionDecidesItsFifthIsWorthFourTenths() {
         var finder = finder(simulation((place, quantity) -> place == 1 ? quantity : 0), TOP_FROM_5);
 
-        List<FieldCheck> checks =
-                finder.find(ranked(HandMade.sound()), outlook(0, used(2.5, 5.0, 10.0), cables(0, 0, 1, 0)));
+        List<FieldCheck> checks = finder.find(
+                        ranked(HandMade.sound()), outlook(0, used(2.5, 5.0, 10.0), cables(0, 0, 1, 0)))
+                .checks();
 
         assertThat(checks).extracting(FieldCheck::unknown).containsExactly(Unknown.FRICTION);
         assertThat(checks.get(0).topRatio()).isEqualTo(0.5, within(NOISE));
@@ -86,7 +90,7 @@ class FieldCheckFinderTest {
         var finder = finder(simulation((place, quantity) -> place == 0 ? quantity : 0), new double[] {5, 5, 5, 2});
         SpanOutlook span = outlook(0, EASY, cables(0, 0, 0.6, 9), cables(1, 0, 0.4, 3));
 
-        FieldCheck check = finder.find(ranked(HandMade.sound()), span).get(0);
+        FieldCheck check = finder.find(ranked(HandMade.sound()), span).checks().get(0);
 
         // 0.6 + 0.4 / 4; knowing the sizes leaves a quarter of the 0.4 wrong.
         assertThat(check.topRatio()).isEqualTo(0.7, within(NOISE));
@@ -95,7 +99,9 @@ class FieldCheckFinderTest {
 
     @Test
     void whatIsCertainIsNotWorthALook() {
-        assertThat(byCables().find(ranked(HandMade.sound()), outlook(0.008, EASY, cables(0, 0, 1, 9))))
+        assertThat(byCables()
+                        .find(ranked(HandMade.sound()), outlook(0.008, EASY, cables(0, 0, 1, 9)))
+                        .checks())
                 .isEmpty();
     }
 
@@ -109,7 +115,7 @@ class FieldCheckFinderTest {
         for (int number = 0; number < 200; number++) {
             var span = new SpanOutlook("span " + number, List.of(cables(0, 0, 1, 9)), EASY, chanceRatio);
 
-            assertThat(byCables().find(ranked(HandMade.sound()), span))
+            assertThat(byCables().find(ranked(HandMade.sound()), span).checks())
                     .as(span.spanId())
                     .extracting(FieldCheck::unknown)
                     .containsExactly(Unknown.CONDITION);
@@ -132,7 +138,7 @@ class FieldCheckFinderTest {
             var finder = new FieldCheckFinder(
                     simulation((place, quantity) -> place == 0 ? quantity : 0), thresholds, 1e-9, ACCESS);
             SpanOutlook span = outlook(0, EASY, cables(0, 0, 0.6, 9), cables(1, 0, 0.4, 9));
-            listed += finder.find(ranked(HandMade.sound()), span).size();
+            listed += finder.find(ranked(HandMade.sound()), span).checks().size();
         }
         assertThat(listed).as("of 400 coins, by two unknowns that have states").isLessThanOrEqualTo(18);
     }
@@ -185,6 +191,7 @@ class FieldCheckFinderTest {
 
         FieldCheck check = byCables()
                 .find(ranked(one), outlook(0.3, EASY, cables(0, 0, 1, 9)))
+                .checks()
                 .get(0);
 
         assertThat(check.cautions()).isEqualTo(expected);
@@ -201,6 +208,7 @@ class FieldCheckFinderTest {
 
         assertThat(byCables()
                         .find(ranked, outlook(0.3, EASY, cables(0, 0, 1, 9)))
+                        .checks()
                         .get(0)
                         .cautions())
                 .contains("embargo: do not disturb the cables");
@@ -213,9 +221,14 @@ class FieldCheckFinderTest {
         var finder = finder(simulation((place, quantity) -> place == 1 ? quantity : 0), TOP_FROM_5);
         SpanOutlook span = outlook(0, used(2.5, 5.0, 10.0), cables(0, 0, 1, 0));
 
-        assertThat(finder.find(ranked(HandMade.sound()), span).get(0).vault().id())
+        assertThat(finder.find(ranked(HandMade.sound()), span)
+                        .checks()
+                        .get(0)
+                        .vault()
+                        .id())
                 .isEqualTo("V2");
-        assertThat(finder.find(ranked(fromA), span).get(0).vault().id()).isEqualTo("V1");
+        assertThat(finder.find(ranked(fromA), span).checks().get(0).vault().id())
+                .isEqualTo("V1");
     }
 
     /** Water is worse than the roadway, and both together are worst; where neither end is easier it is the first. */
@@ -240,6 +253,7 @@ class FieldCheckFinderTest {
 
         FieldCheck check = byCables()
                 .find(ranked(one), outlook(0.3, EASY, cables(0, 0, 1, 9)))
+                .checks()
                 .get(0);
 
         assertThat(check.vault().id()).isEqualTo(vault);
