@@ -18,6 +18,13 @@ public final class SpreadsheetText {
 
     private static final String SEPARATORS = ";\t\n\r";
 
+    private static final int ASCII = 128;
+    private static final byte PLAIN = 0;
+    private static final byte SEPARATOR = 1;
+    private static final byte SIGN = 2;
+    private static final byte UNSEEN = 3;
+    private static final byte[] KINDS = kinds();
+
     private static final Pattern PLAIN_NUMBER = Pattern.compile("[+-]?\\d{1,30}(\\.\\d{1,30})?");
 
     private SpreadsheetText() {}
@@ -52,19 +59,34 @@ public final class SpreadsheetText {
         boolean atStart = true;
         for (int i = start; i < start + length; i++) {
             byte c = utf8[i];
-            if (SEPARATORS.indexOf(c) >= 0) {
+            byte kind = c < 0 ? SIGN : KINDS[c];
+            if (kind == PLAIN) {
+                atStart = false;
+            } else if (kind == SEPARATOR) {
                 if (atStart && c != ';') {
                     return true;
                 }
                 atStart = true;
-            } else if (atStart) {
-                if (c < 0 || SIGNS.indexOf(c) >= 0) {
-                    return true;
-                }
-                atStart = c == GUARD || c == '"' || c <= ' ' || c == '\u007f';
+            } else if (atStart && kind == SIGN) {
+                return true;
             }
         }
         return false;
+    }
+
+    /** What an ASCII character means at the beginning of a cell: a sign of a formula, the end of the cell, nothing seen, or a text. */
+    private static byte[] kinds() {
+        byte[] kinds = new byte[ASCII];
+        for (int c = 0; c < ASCII; c++) {
+            if (SEPARATORS.indexOf(c) >= 0) {
+                kinds[c] = SEPARATOR;
+            } else if (SIGNS.indexOf(c) >= 0) {
+                kinds[c] = SIGN;
+            } else if (c == GUARD || c == '"' || c <= ' ' || c == ASCII - 1) {
+                kinds[c] = UNSEEN;
+            }
+        }
+        return kinds;
     }
 
     private static boolean beginsCell(String text, int at) {

@@ -1,11 +1,14 @@
 package org.spanroom.output;
 
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.SpanFigures;
 import org.spanroom.output.table.PackedRows;
+import org.spanroom.output.table.Row;
 import org.spanroom.output.table.Shape;
 import org.spanroom.output.table.TableBatch;
 
@@ -16,6 +19,10 @@ final class PackedSpanRows implements SpanRows {
     private final PackedRows<RankedSpan, PlacedSpan>.Reader reader;
     private final Rows forLater;
     private final Rows forUsers;
+
+    /** The cells for users, where they are the first of those for later: made once. */
+    private final Optional<Row<RankedSpan>> shared;
+
     private final SpanTally tally = new SpanTally();
 
     /** The rows of one table, and the places of its columns among the packed ones. */
@@ -24,7 +31,7 @@ final class PackedSpanRows implements SpanRows {
         private final TableBatch<RankedSpan> batch;
         private final int[] order;
 
-        Rows(TableSection<RankedSpan> section, PackedSpans rows) {
+        private Rows(TableSection<RankedSpan> section, PackedSpans rows) {
             this.section = section;
             batch = section.newBatch();
             order = rows.order(section.table());
@@ -37,6 +44,13 @@ final class PackedSpanRows implements SpanRows {
         void append() {
             section.append(batch);
         }
+
+        /** Returns whether these rows are the first columns of others, and their shapes in the same system. */
+        boolean begin(Rows others) {
+            return section.frame().equals(others.section.frame())
+                    && order.length <= others.order.length
+                    && Arrays.equals(order, 0, order.length, others.order, 0, order.length);
+        }
     }
 
     PackedSpanRows(PackedResult packed, TableSection<RankedSpan> forLater, TableSection<RankedSpan> forUsers) {
@@ -45,6 +59,9 @@ final class PackedSpanRows implements SpanRows {
         this.reader = packed.rows().newReader();
         this.forLater = new Rows(forLater, packed.rows());
         this.forUsers = new Rows(forUsers, packed.rows());
+        shared = this.forUsers.begin(this.forLater)
+                ? Optional.of(this.forLater.batch.firstColumns(this.forUsers.order.length))
+                : Optional.empty();
     }
 
     @Override
@@ -55,7 +72,11 @@ final class PackedSpanRows implements SpanRows {
             reader.read(span.number());
             Shape line = Shape.line(span.spans().lonLat(span.number()));
             forLater.add(reader, span, line);
-            forUsers.add(reader, span, line);
+            if (shared.isPresent()) {
+                forUsers.batch.addShared(shared.get());
+            } else {
+                forUsers.add(reader, span, line);
+            }
         }
     }
 

@@ -16,6 +16,7 @@ import org.spanroom.output.geopackage.GeoPackageWriter;
 import org.spanroom.output.shapefile.OptionalShapefile;
 import org.spanroom.output.shapefile.ShapefileFiles;
 import org.spanroom.output.table.LayerOptions;
+import org.spanroom.output.table.OutputCrs;
 import org.spanroom.output.table.Table;
 import org.spanroom.output.table.TableFile;
 import org.spanroom.output.table.UsColumns;
@@ -29,6 +30,7 @@ public final class ResultFiles implements AutoCloseable {
     private final Path folder;
     private final OutputSettings settings;
     private final LayerOptions options;
+    private final OutputCrs frame;
     private final Optional<GeoPackageWriter> geoPackage;
     private final List<OptionalShapefile> shapefiles = new ArrayList<>();
     private final List<AutoCloseable> layers = new ArrayList<>();
@@ -51,6 +53,7 @@ public final class ResultFiles implements AutoCloseable {
         this.settings = settings;
         this.spans = spans;
         this.options = new LayerOptions(settings.crs(), writtenAt).about(about);
+        this.frame = options.frame();
         this.geoPackage = settings.formats().contains(OutputFormat.GEOPACKAGE)
                 ? Optional.of(new GeoPackageWriter(folder.resolve(OutputFolder.GEOPACKAGE), options, spans))
                 : Optional.empty();
@@ -82,7 +85,7 @@ public final class ResultFiles implements AutoCloseable {
         if (StyleFiles.areBeside(formats)) {
             StyleFiles.write(folder, table, formats);
         }
-        var section = new TableSection<>(table, options.frame(), files, settings.threads());
+        var section = new TableSection<>(table, frame, files, settings.threads());
         sections.add(section);
         return section;
     }
@@ -95,7 +98,7 @@ public final class ResultFiles implements AutoCloseable {
     <R> TableSection<R> beginForLater(Table<R> table, boolean whole) {
         boolean withLines = !whole || geoPackage.isEmpty();
         TableFile file = added(new PackedCsvFile(folder.resolve(RecordedSpans.FILE), table, withLines), others);
-        var section = new TableSection<>(table, options.frame(), List.of(file), settings.threads());
+        var section = new TableSection<>(table, frame, List.of(file), settings.threads());
         sections.add(section);
         return section;
     }

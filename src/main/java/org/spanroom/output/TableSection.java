@@ -33,6 +33,10 @@ final class TableSection<R> {
         return table;
     }
 
+    OutputCrs frame() {
+        return frame;
+    }
+
     String name() {
         return table.name();
     }

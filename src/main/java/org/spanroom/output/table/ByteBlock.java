@@ -66,9 +66,40 @@ public final class ByteBlock {
         }
     }
 
+    /** Puts a text in UTF-8, quoted where RFC 4180 asks for it. */
+    public void quotedIfNeeded(byte[] utf8, int start, int length) {
+        need(2 * length + 2);
+        int at = used;
+        boolean plain = true;
+        for (int i = start; i < start + length; i++) {
+            byte c = utf8[i];
+            plain &= c != ',' && c != '"' && c != '\n' && c != '\r';
+            array[at++] = c;
+        }
+        used = plain ? at : quoted(utf8, start, length);
+    }
+
+    private int quoted(byte[] utf8, int start, int length) {
+        int at = used;
+        array[at++] = '"';
+        for (int i = start; i < start + length; i++) {
+            if (utf8[i] == '"') {
+                array[at++] = '"';
+            }
+            array[at++] = utf8[i];
+        }
+        array[at++] = '"';
+        return at;
+    }
+
     void integer(long value) {
         need(Decimals.MOST_BYTES);
         used = Decimals.format(value, array, used);
+    }
+
+    void units(long units, int decimals) {
+        need(Decimals.MOST_BYTES);
+        used = Decimals.formatUnits(units, decimals, array, used);
     }
 
     void decimal(double value, int decimals) {

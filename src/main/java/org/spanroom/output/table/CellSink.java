@@ -12,5 +12,10 @@ interface CellSink {
     /** Takes a finite number that is to be written with so many digits after the point. */
     void real(double value, int decimals);
 
+    /** Takes the same number as so many units of its last digit, fewer than 2<sup>53</sup>. */
+    default void units(long units, int decimals) {
+        real(Decimals.ofUnits(units, decimals), decimals);
+    }
+
     void flag(boolean value);
 }

@@ -15,6 +15,12 @@ public final class Decimals {
     private static final long[] POWERS_OF_TEN = {
         1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000
     };
+    /** Of a long. */
+    private static final int MOST_DIGITS = 19;
+
+    /** The digits of the numbers from 00 to 99. */
+    private static final byte[] PAIRS = pairs();
+
     private static final double MOST_UNITS = 9_007_199_254_740_992.0;
 
     private Decimals() {}
@@ -27,6 +33,11 @@ public final class Decimals {
         }
         double rounded = (double) Math.round(units) / POWERS_OF_TEN[decimals];
         return value < 0 ? 0.0 - rounded : rounded;
+    }
+
+    /** Returns the double that is nearest to so many units of the last decimal. */
+    static double ofUnits(long units, int decimals) {
+        return (double) units / POWERS_OF_TEN[decimals];
     }
 
     /**
@@ -42,16 +53,28 @@ public final class Decimals {
             return at + scientific.length;
         }
         long units = Math.round(magnitude);
-        int end = at;
-        if (value < 0 && units != 0) {
-            into[end++] = '-';
+        return formatUnits(value < 0 ? -units : units, decimals, into, at);
+    }
+
+    /**
+     * Writes a number of so many units of its last decimal, fewer than 2<sup>53</sup>.
+     *
+     * @return the place after the last byte written
+     */
+    static int formatUnits(long units, int decimals, byte[] into, int at) {
+        int start = at;
+        if (units < 0) {
+            into[start++] = '-';
         }
-        end = format(units / POWERS_OF_TEN[decimals], into, end);
-        if (decimals > 0) {
-            into[end++] = '.';
-            end = padded(units % POWERS_OF_TEN[decimals], decimals, into, end);
+        long magnitude = Math.abs(units);
+        if (decimals == 0) {
+            return padded(magnitude, digits(magnitude), into, start);
         }
-        return end;
+        int wholeDigits = Math.max(1, digits(magnitude) - decimals);
+        long whole = magnitude / POWERS_OF_TEN[decimals];
+        int end = padded(whole, wholeDigits, into, start);
+        into[end++] = '.';
+        return padded(magnitude - whole * POWERS_OF_TEN[decimals], decimals, into, end);
     }
 
     /** As {@link #format(double, int, byte[], int)}, without zeros at the end of the fraction. */
@@ -82,19 +105,40 @@ public final class Decimals {
             into[start++] = '-';
         }
         long magnitude = Math.abs(value);
-        int digits = 1;
-        for (long rest = magnitude / 10; rest != 0; rest /= 10) {
-            digits++;
-        }
-        return padded(magnitude, digits, into, start);
+        return padded(magnitude, digits(magnitude), into, start);
     }
 
+    private static int digits(long magnitude) {
+        int digits = 1;
+        for (long power = 10; digits < MOST_DIGITS && power <= magnitude; power *= 10) {
+            digits++;
+        }
+        return digits;
+    }
+
+    /** Writes two digits at a time, which takes half of the divisions. */
     private static int padded(long value, int digits, byte[] into, int at) {
         long rest = value;
-        for (int i = at + digits - 1; i >= at; i--) {
-            into[i] = (byte) ('0' + rest % 10);
-            rest /= 10;
+        int i = at + digits;
+        while (i - at >= 2) {
+            long hundreds = rest / 100;
+            int pair = 2 * (int) (rest - 100 * hundreds);
+            into[--i] = PAIRS[pair + 1];
+            into[--i] = PAIRS[pair];
+            rest = hundreds;
+        }
+        if (i > at) {
+            into[at] = (byte) ('0' + rest % 10);
         }
         return at + digits;
+    }
+
+    private static byte[] pairs() {
+        byte[] pairs = new byte[200];
+        for (int number = 0; number < 100; number++) {
+            pairs[2 * number] = (byte) ('0' + number / 10);
+            pairs[2 * number + 1] = (byte) ('0' + number % 10);
+        }
+        return pairs;
     }
 }

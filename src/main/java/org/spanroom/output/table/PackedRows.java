@@ -34,6 +34,8 @@ public final class PackedRows<R, L> {
     private static final int FIRST_VALUE = 2;
 
     private final List<Column<R>> columns;
+    private final Column.Type[] types;
+    private final int[] decimals;
     private final @Nullable Column<L>[] later;
     private final PackedTexts texts = new PackedTexts();
     private final int[] places;
@@ -55,6 +57,8 @@ public final class PackedRows<R, L> {
         for (int i = 0; i < columns.size(); i++) {
             this.later[i] = later.get(columns.get(i).name());
         }
+        types = columns.stream().map(Column::type).toArray(Column.Type[]::new);
+        decimals = columns.stream().mapToInt(Column::decimals).toArray();
         places = new int[rows];
     }
 
@@ -162,7 +166,7 @@ public final class PackedRows<R, L> {
     public final class Reader {
         private final @Nullable String[] text = new String[columns.size()];
         private final long[] whole = new long[columns.size()];
-        private final double[] real = new double[columns.size()];
+        private final boolean[] asItIs = new boolean[columns.size()];
         private final boolean[] filled = new boolean[columns.size()];
         private byte[] block = {};
         private int at;
@@ -181,27 +185,16 @@ public final class PackedRows<R, L> {
         private void readCell(int i) {
             long value = varint();
             filled[i] = value != 0;
-            if (value == 0) {
-                return;
-            }
-            Column<R> column = columns.get(i);
+            asItIs[i] = value == AS_IT_IS;
             if (value == AS_IT_IS) {
-                readAsItIs(i, column.type());
-                return;
-            }
-            long packed = value - FIRST_VALUE;
-            if (column.type() == Column.Type.TEXT) {
-                text[i] = texts.text((int) packed);
-            } else if (column.type() == Column.Type.FLAG) {
-                whole[i] = packed;
-            } else {
-                whole[i] = (packed >>> 1) ^ -(packed & 1);
-                real[i] = whole[i] / POWERS_OF_TEN[column.decimals()];
+                readAsItIs(i);
+            } else if (value != 0) {
+                whole[i] = value - FIRST_VALUE;
             }
         }
 
-        private void readAsItIs(int i, Column.Type type) {
-            if (type == Column.Type.TEXT) {
+        private void readAsItIs(int i) {
+            if (types[i] == Column.Type.TEXT) {
                 int length = (int) varint();
                 text[i] = new String(block, at, length, StandardCharsets.UTF_8);
                 at += length;
@@ -212,12 +205,15 @@ public final class PackedRows<R, L> {
                 bits |= (block[at++] & 0xFFL) << (Byte.SIZE * octet);
             }
             whole[i] = bits;
-            real[i] = Double.longBitsToDouble(bits);
         }
 
         private long varint() {
-            long value = 0;
-            for (int shift = 0; ; shift += 7) {
+            byte first = block[at++];
+            if (first >= 0) {
+                return first;
+            }
+            long value = first & 0x7FL;
+            for (int shift = 7; ; shift += 7) {
                 byte octet = block[at++];
                 value |= (octet & 0x7FL) << shift;
                 if (octet >= 0) {
@@ -237,22 +233,38 @@ public final class PackedRows<R, L> {
                 Column<L> finding = later[i];
                 if (finding != null) {
                     finding.put(found, sink);
-                } else if (filled[i]) {
-                    putPacked(i, columns.get(i), sink);
-                } else {
+                } else if (!filled[i]) {
                     sink.empty();
+                } else if (asItIs[i]) {
+                    putAsItIs(i, sink);
+                } else {
+                    putPacked(i, sink);
                 }
             }
         }
 
-        private void putPacked(int i, Column<R> column, CellSink sink) {
-            switch (column.type()) {
+        private void putPacked(int i, CellSink sink) {
+            long packed = whole[i];
+            switch (types[i]) {
+                case TEXT -> sink.text(texts.text((int) packed));
+                case INTEGER -> sink.integer(signed(packed));
+                case REAL -> sink.units(signed(packed), decimals[i]);
+                case FLAG -> sink.flag(packed != 0);
+                default -> throw new IllegalStateException(types[i].toString());
+            }
+        }
+
+        private void putAsItIs(int i, CellSink sink) {
+            switch (types[i]) {
                 case TEXT -> sink.text(String.valueOf(text[i]));
                 case INTEGER -> sink.integer(whole[i]);
-                case REAL -> sink.real(real[i], column.decimals());
-                case FLAG -> sink.flag(whole[i] != 0);
-                default -> throw new IllegalStateException(column.type().toString());
+                case REAL -> sink.real(Double.longBitsToDouble(whole[i]), decimals[i]);
+                default -> throw new IllegalStateException(types[i].toString());
             }
+        }
+
+        private static long signed(long packed) {
+            return (packed >>> 1) ^ -(packed & 1);
         }
     }
 }

@@ -2,6 +2,7 @@ package org.spanroom.output.table;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.model.SpreadsheetText;
 
 /**
  * One row of a table, calculated once for all files that hold it: its cells as values and as text in UTF-8, and its shape. For one
@@ -20,31 +21,99 @@ public final class Row<R> implements CellSink {
     private static final int NOT_WRITTEN = -1;
 
     private final Table<R> table;
-    private final OutputCrs frame;
-    private final OutputCrs lonLat = OutputCrs.lonLat();
-    private final Cell[] cells;
-    private final long[] wholes;
-    private final double[] reals;
-    private final int[] decimals;
-    private final int[] starts;
-    private final int[] ends;
-    private final ByteBlock text = new ByteBlock();
+    private final int size;
+    private final Cells cells;
+    private final Place place;
     private int next;
-    private Shape shape = Shape.EMPTY;
-    private @Nullable Shape placed;
-    private @Nullable Shape onLonLat;
+
+    /** The cells of a row, which a row with fewer columns may share. */
+    private static final class Cells {
+        private final Cell[] kinds;
+        private final long[] wholes;
+        private final double[] reals;
+        private final boolean[] inUnits;
+        private final int[] decimals;
+        private final int[] starts;
+        private final int[] ends;
+        private final ByteBlock text = new ByteBlock();
+        private final CsvLine csv;
+
+        Cells(int columns) {
+            kinds = new Cell[columns];
+            wholes = new long[columns];
+            reals = new double[columns];
+            inUnits = new boolean[columns];
+            decimals = new int[columns];
+            starts = new int[columns];
+            ends = new int[columns];
+            csv = new CsvLine(columns);
+        }
+
+        void clear() {
+            text.clear();
+            csv.clear();
+            Arrays.fill(starts, NOT_WRITTEN);
+        }
+    }
+
+    /** The shape of a row in the systems that it is asked for in. */
+    private static final class Place {
+        private final OutputCrs frame;
+        private final OutputCrs lonLat = OutputCrs.lonLat();
+        private Shape shape = Shape.EMPTY;
+        private @Nullable Shape placed;
+        private @Nullable Shape onLonLat;
+
+        Place(OutputCrs frame) {
+            this.frame = frame;
+        }
+
+        void begin(Shape itsShape) {
+            shape = itsShape;
+            placed = null;
+            onLonLat = null;
+        }
+
+        Shape placed() {
+            Shape known = placed;
+            if (known == null) {
+                known = frame.place(shape);
+                placed = known;
+            }
+            return known;
+        }
+
+        Shape onLonLat() {
+            if (frame.isLonLat()) {
+                return placed();
+            }
+            Shape known = onLonLat;
+            if (known == null) {
+                known = lonLat.place(shape);
+                onLonLat = known;
+            }
+            return known;
+        }
+    }
 
     /** Begins rows whose shapes may be asked for in the given frame. */
     Row(Table<R> table, OutputCrs frame) {
-        int size = table.columns().size();
         this.table = table;
-        this.frame = frame;
-        this.cells = new Cell[size];
-        this.wholes = new long[size];
-        this.reals = new double[size];
-        this.decimals = new int[size];
-        this.starts = new int[size];
-        this.ends = new int[size];
+        size = table.columns().size();
+        cells = new Cells(size);
+        place = new Place(frame);
+    }
+
+    private Row(Row<R> whole, int columns) {
+        table = whole.table;
+        size = columns;
+        cells = whole.cells;
+        place = whole.place;
+    }
+
+    /** Returns the first columns of this row, whatever is put into it later. */
+    Row<R> first(int columns) {
+        return new Row<>(this, columns);
     }
 
     void load(R row) {
@@ -58,115 +127,134 @@ public final class Row<R> implements CellSink {
     /** Begins a row of a shape, whose cells are put next. */
     void begin(Shape itsShape) {
         next = 0;
-        text.clear();
-        Arrays.fill(starts, NOT_WRITTEN);
-        shape = itsShape;
-        placed = null;
-        onLonLat = null;
+        cells.clear();
+        place.begin(itsShape);
     }
 
     @Override
     public void empty() {
-        cells[next++] = Cell.EMPTY;
+        cells.kinds[next++] = Cell.EMPTY;
     }
 
     @Override
     public void text(String value) {
-        starts[next] = text.size();
-        text.text(value);
-        ends[next] = text.size();
-        cells[next++] = Cell.TEXT;
+        cells.starts[next] = cells.text.size();
+        cells.text.text(value);
+        cells.ends[next] = cells.text.size();
+        cells.kinds[next++] = Cell.TEXT;
     }
 
     @Override
     public void integer(long value) {
-        wholes[next] = value;
-        cells[next++] = Cell.INTEGER;
+        cells.wholes[next] = value;
+        cells.kinds[next++] = Cell.INTEGER;
     }
 
     @Override
     public void real(double value, int decimalsWanted) {
-        reals[next] = value;
-        decimals[next] = decimalsWanted;
-        cells[next++] = Cell.REAL;
+        cells.reals[next] = value;
+        cells.inUnits[next] = false;
+        cells.decimals[next] = decimalsWanted;
+        cells.kinds[next++] = Cell.REAL;
+    }
+
+    @Override
+    public void units(long units, int decimalsWanted) {
+        cells.wholes[next] = units;
+        cells.inUnits[next] = true;
+        cells.decimals[next] = decimalsWanted;
+        cells.kinds[next++] = Cell.REAL;
     }
 
     @Override
     public void flag(boolean value) {
-        wholes[next] = value ? 1 : 0;
-        cells[next++] = Cell.FLAG;
+        cells.wholes[next] = value ? 1 : 0;
+        cells.kinds[next++] = Cell.FLAG;
     }
 
     public int size() {
-        return cells.length;
+        return size;
     }
 
     public Cell cell(int column) {
-        return cells[column];
+        return cells.kinds[column];
     }
 
     public long whole(int column) {
-        return wholes[column];
+        return cells.wholes[column];
     }
 
     public boolean flag(int column) {
-        return wholes[column] != 0;
+        return cells.wholes[column] != 0;
     }
 
     /** Returns a number rounded to the decimals of its column. */
     public double rounded(int column) {
-        return Decimals.round(reals[column], decimals[column]);
+        return cells.inUnits[column]
+                ? Decimals.ofUnits(cells.wholes[column], cells.decimals[column])
+                : Decimals.round(cells.reals[column], cells.decimals[column]);
     }
 
     /** Returns where a text, or a number's digits, begin in {@link #bytes}. */
     public int start(int column) {
-        if (starts[column] == NOT_WRITTEN) {
-            starts[column] = text.size();
-            if (cells[column] == Cell.INTEGER) {
-                text.integer(wholes[column]);
-            } else {
-                text.decimal(reals[column], decimals[column]);
-            }
-            ends[column] = text.size();
+        if (cells.starts[column] == NOT_WRITTEN) {
+            cells.starts[column] = cells.text.size();
+            putDigits(column, cells.text);
+            cells.ends[column] = cells.text.size();
         }
-        return starts[column];
+        return cells.starts[column];
     }
 
     /** Returns how many bytes a text, or a number's digits, take; after {@link #start}. */
     public int length(int column) {
-        return ends[column] - starts[column];
+        return cells.ends[column] - cells.starts[column];
     }
 
     /** Returns the array that holds texts and digits, until the next {@link #start}. */
     public byte[] bytes() {
-        return text.array();
+        return cells.text.array();
+    }
+
+    /** Puts the digits of a number. */
+    void putDigits(int column, ByteBlock into) {
+        if (cells.kinds[column] == Cell.INTEGER) {
+            into.integer(cells.wholes[column]);
+        } else if (cells.inUnits[column]) {
+            into.units(cells.wholes[column], cells.decimals[column]);
+        } else {
+            into.decimal(cells.reals[column], cells.decimals[column]);
+        }
+    }
+
+    /** Puts all cells as comma-separated values by RFC 4180, texts as they are, without an end of the line. */
+    public void putCsv(ByteBlock into) {
+        int length = cells.csv.length(this, size);
+        into.bytes(cells.csv.bytes(), 0, length);
+    }
+
+    /** Returns whether a spreadsheet may run one of the texts as a formula; true in case of doubt. */
+    public boolean mayHoldFormula() {
+        for (int column = 0; column < size; column++) {
+            if (cells.kinds[column] == Cell.TEXT
+                    && SpreadsheetText.mayBeFormula(bytes(), cells.starts[column], length(column))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Returns the shape in the frame of the layers; empty if it has no place there. */
     public Shape placed() {
-        Shape known = placed;
-        if (known == null) {
-            known = frame.place(shape);
-            placed = known;
-        }
-        return known;
+        return place.placed();
     }
 
     /** Returns whether the row has a shape that the frame of the layers has no place for. */
     public boolean isWithoutPlace() {
-        return placed().isEmpty() && !shape.isEmpty();
+        return placed().isEmpty() && !place.shape.isEmpty();
     }
 
     /** Returns the shape in longitude and latitude, rounded as in every layer. */
     public Shape onLonLat() {
-        if (frame.isLonLat()) {
-            return placed();
-        }
-        Shape known = onLonLat;
-        if (known == null) {
-            known = lonLat.place(shape);
-            onLonLat = known;
-        }
-        return known;
+        return place.onLonLat();
     }
 }

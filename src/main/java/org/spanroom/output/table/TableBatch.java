@@ -47,6 +47,19 @@ public final class TableBatch<R> {
         }
     }
 
+    /** Returns the first columns of every row that is added later, for other files. */
+    public Row<R> firstColumns(int columns) {
+        return row.first(columns);
+    }
+
+    /** Adds a row that another batch has been given, as far as it has this table's columns. */
+    public void addShared(Row<R> shared) {
+        rows++;
+        for (TableFile.RowBatch batch : batches) {
+            batch.add(shared);
+        }
+    }
+
     /** Moves the rows to the end of their files, and returns how many there were. */
     public int append() {
         batches.forEach(TableFile.RowBatch::append);

@@ -45,7 +45,7 @@ public final class CsvFile implements TableFile {
 
     private final class Lines implements RowBatch {
         private final ByteBlock block = new ByteBlock(1 << 16);
-        private final CsvCells cells = new CsvCells(block, true);
+        private final CsvCells cells = new CsvCells(block);
 
         @Override
         public void add(Row<?> row) {

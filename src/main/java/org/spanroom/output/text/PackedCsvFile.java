@@ -61,13 +61,12 @@ public final class PackedCsvFile implements TableFile {
 
     private final class Rows implements RowBatch {
         private final ByteBlock line = new ByteBlock(2 * PACKED_AT_ONCE);
-        private final CsvCells cells = new CsvCells(line, false);
         private final ByteArrayOutputStream packed = new ByteArrayOutputStream(1 << 16);
         private @Nullable GZIPOutputStream packer;
 
         @Override
         public void add(Row<?> row) {
-            cells.row(row);
+            row.putCsv(line);
             if (withLines) {
                 line.octet(',');
                 wellKnownText(row.onLonLat());
