@@ -97,7 +97,7 @@ public final class ResultFiles implements AutoCloseable {
      */
     <R> TableSection<R> beginForLater(Table<R> table, boolean whole) {
         boolean withLines = !whole || geoPackage.isEmpty();
-        TableFile file = added(new PackedCsvFile(folder.resolve(RecordedSpans.FILE), table, withLines), others);
+        TableFile file = added(new PackedCsvFile(folder.resolve(RecordedSpans.FILE), table, withLines, spans), others);
         var section = new TableSection<>(table, frame, List.of(file), settings.threads());
         sections.add(section);
         return section;

@@ -22,11 +22,13 @@ public record MoneyRange(double lowMoney, double likelyMoney, double highMoney) 
      * @param highRatio share of the drawings below the high end
      */
     public static MoneyRange of(double[] drawnMoney, double lowRatio, double highRatio) {
-        double[] sorted = drawnMoney.clone();
-        Arrays.sort(sorted);
+        double[] arranged = drawnMoney.clone();
+        double[] shares = {lowRatio, LIKELY_RATIO, highRatio};
+        Arrays.sort(shares);
+        Quantile.arrange(arranged, shares);
         return new MoneyRange(
-                Quantile.inUnit(sorted, lowRatio),
-                Quantile.inUnit(sorted, LIKELY_RATIO),
-                Quantile.inUnit(sorted, highRatio));
+                Quantile.inUnit(arranged, lowRatio),
+                Quantile.inUnit(arranged, LIKELY_RATIO),
+                Quantile.inUnit(arranged, highRatio));
     }
 }
