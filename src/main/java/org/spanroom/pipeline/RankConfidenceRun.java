@@ -1,9 +1,9 @@
 package org.spanroom.pipeline;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.spanroom.config.RunConfig;
-import org.spanroom.model.Quantile;
 import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.RankConfidence;
@@ -71,11 +71,11 @@ final class RankConfidenceRun {
     long add(int number, Assessment assessed, MoneyDraws money, TopScores into) {
         SpanOutlook outlook = outlooks.of(assessed, money);
         Simulation.Scores scores = simulation.scores(outlook);
-        double[] arranged = scores.bySample().clone();
-        Quantile.arrange(arranged, LOW_SHARE, HIGH_SHARE);
+        double[] sorted = scores.bySample().clone();
+        Arrays.sort(sorted);
         feasible[number] = (float) scores.feasibleRatio();
-        low[number] = (float) Simulation.quantilePoints(arranged, LOW_SHARE);
-        high[number] = (float) Simulation.quantilePoints(arranged, HIGH_SHARE);
+        low[number] = (float) Simulation.quantilePoints(sorted, LOW_SHARE);
+        high[number] = (float) Simulation.quantilePoints(sorted, HIGH_SHARE);
         into.add(scores.bySample());
         mayBeTop[number] = into.isAnyTop(scores.bySample());
         mayNeedCheck[number] = FieldCheckFinder.mayFind(simulation, outlook, into, leastChangeRatio);

@@ -84,9 +84,9 @@ public final class Simulation {
         }
     }
 
-    /** Returns the score, of such in rising order or arranged for it, that so large a share of them does not exceed; linear between ranks. */
-    public static double quantilePoints(double[] arranged, double share) {
-        return Quantile.inUnit(arranged, share);
+    /** Returns the score, of such in rising order, that so large a share of them does not exceed; linear between ranks. */
+    public static double quantilePoints(double[] sorted, double share) {
+        return Quantile.inUnit(sorted, share);
     }
 
     /** Returns a span's scores in all samples. */

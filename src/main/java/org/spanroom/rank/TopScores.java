@@ -8,12 +8,14 @@ import java.util.Arrays;
  */
 public final class TopScores {
     private final double[][] heaps;
+    private final int topCount;
     private final int[] sizes;
 
     /** The least score of each full heap; 0 of one that is not. */
     private final double[] leastPoints;
 
     public TopScores(int samples, int topCount) {
+        this.topCount = topCount;
         heaps = new double[samples][topCount];
         sizes = new int[samples];
         leastPoints = new double[samples];
@@ -74,16 +76,20 @@ public final class TopScores {
     }
 
     private void add(int sample, double score) {
-        double[] heap = heaps[sample];
-        if (sizes[sample] < heap.length) {
-            heap[sizes[sample]++] = score;
-            if (sizes[sample] == heap.length) {
-                // A sorted array is a heap with its least on top.
-                Arrays.sort(heap);
+        // Most scores are too low, which the one array shows that is always at hand.
+        if (sizes[sample] == topCount) {
+            if (score > leastPoints[sample]) {
+                double[] heap = heaps[sample];
+                sink(heap, score);
                 leastPoints[sample] = heap[0];
             }
-        } else if (score > heap[0]) {
-            sink(heap, score);
+            return;
+        }
+        double[] heap = heaps[sample];
+        heap[sizes[sample]++] = score;
+        if (sizes[sample] == topCount) {
+            // A sorted array is a heap with its least on top.
+            Arrays.sort(heap);
             leastPoints[sample] = heap[0];
         }
     }

@@ -22,13 +22,11 @@ public record MoneyRange(double lowMoney, double likelyMoney, double highMoney) 
      * @param highRatio share of the drawings below the high end
      */
     public static MoneyRange of(double[] drawnMoney, double lowRatio, double highRatio) {
-        double[] arranged = drawnMoney.clone();
-        double[] shares = {lowRatio, LIKELY_RATIO, highRatio};
-        Arrays.sort(shares);
-        Quantile.arrange(arranged, shares);
+        double[] sorted = drawnMoney.clone();
+        Arrays.sort(sorted);
         return new MoneyRange(
-                Quantile.inUnit(arranged, lowRatio),
-                Quantile.inUnit(arranged, LIKELY_RATIO),
-                Quantile.inUnit(arranged, highRatio));
+                Quantile.inUnit(sorted, lowRatio),
+                Quantile.inUnit(sorted, LIKELY_RATIO),
+                Quantile.inUnit(sorted, highRatio));
     }
 }
