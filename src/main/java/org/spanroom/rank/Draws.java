@@ -13,6 +13,9 @@ import java.nio.charset.StandardCharsets;
  * hence not on threads or order. For one thread.
  */
 final class Draws {
+    /** Parts of the unit interval that are known before the whole number is. */
+    static final int PARTS = 64;
+
     private static final int UNKNOWNS = 3;
 
     /** Hashes of 64 bits, each for six binary digits: one bit for each of the 63 beginnings that these may have. */
@@ -52,6 +55,11 @@ final class Draws {
     /** Returns whose turn it is in the order of a sample: the same for all unknowns. */
     int turn(int sample) {
         return order.of(sample);
+    }
+
+    /** Returns in which of {@value #PARTS} equal parts of the unit interval the number of a turn lies, from 0; in a fraction of the time. */
+    int part(int place, int turn) {
+        return unknowns[place].first(point(POINTS[place], turn));
     }
 
     /** Returns the number of a sample whose turn is known. */
@@ -94,6 +102,11 @@ final class Draws {
             firstFlips = mixed(key + STEP);
         }
 
+        /** Returns the first six of the digits, flipped. */
+        int first(int digits) {
+            return flipped((digits >>> (2 * DIGITS_PER_HASH)) & SIX, firstFlips);
+        }
+
         int of(int digits) {
             int second = (1 << DIGITS_PER_HASH) | (digits >>> (2 * DIGITS_PER_HASH));
             if (second != secondBefore) {
@@ -105,7 +118,7 @@ final class Draws {
                 thirdBefore = third;
                 thirdFlips = mixed(key + STEP * third);
             }
-            return flipped((digits >>> (2 * DIGITS_PER_HASH)) & SIX, firstFlips) << (2 * DIGITS_PER_HASH)
+            return first(digits) << (2 * DIGITS_PER_HASH)
                     | flipped((digits >>> DIGITS_PER_HASH) & SIX, secondFlips) << DIGITS_PER_HASH
                     | flipped(digits & SIX, thirdFlips);
         }

@@ -40,7 +40,7 @@ final class SpanSamples {
     int take(int sample) {
         this.sample = sample;
         turn = draws.turn(sample);
-        number = situations.size() == 1 ? 0 : situation(draws.at(SITUATION, sample, turn));
+        number = situations.size() == 1 ? 0 : drawnSituation();
         return number;
     }
 
@@ -65,7 +65,11 @@ final class SpanSamples {
     }
 
     boolean isBlocked() {
-        return draws.at(CONDITION, sample, turn) < blockedRatio;
+        int part = draws.part(CONDITION, turn);
+        if (part >= blockedRatio * Draws.PARTS) {
+            return false;
+        }
+        return part + 1 <= blockedRatio * Draws.PARTS || draws.at(CONDITION, sample, turn) < blockedRatio;
     }
 
     /** Returns the share of all states of friction that are better than that of the sample. */
@@ -73,7 +77,22 @@ final class SpanSamples {
         return draws.at(FRICTION, sample, turn);
     }
 
-    /** Returns the number of the situation that is drawn. */
+    /** Returns the number of the situation that is drawn: mostly the part of the unit interval decides, in which the draw lies. */
+    private int drawnSituation() {
+        int part = draws.part(SITUATION, turn);
+        double sum = 0;
+        for (int i = 0; i < situations.size(); i++) {
+            sum += situations.get(i).chanceRatio();
+            if (part + 1 <= sum * Draws.PARTS) {
+                return i;
+            }
+            if (part < sum * Draws.PARTS) {
+                return situation(draws.at(SITUATION, sample, turn));
+            }
+        }
+        return 0;
+    }
+
     private int situation(double drawn) {
         double sum = 0;
         for (int i = 0; i < situations.size(); i++) {
