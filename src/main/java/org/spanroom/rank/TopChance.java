@@ -35,9 +35,11 @@ final class TopChance {
 
     /** Returns the largest share of so many samples in which the span can be among the top. */
     double mostRatio(int samples) {
+        int turns = samples / byAny.length;
+        int rest = samples % byAny.length;
         int open = 0;
-        for (int sample = 0; sample < samples; sample++) {
-            open += isOpen(sample) ? 1 : 0;
+        for (int sample = 0; sample < byAny.length; sample++) {
+            open += byAny[sample] ? turns + (sample < rest ? 1 : 0) : 0;
         }
         return open / (double) samples;
     }
