@@ -48,6 +48,13 @@ final class PathChoice {
         this.mostKnownFits = mostKnownFits;
     }
 
+    /** Returns the path that explains the line best under a noise that is known. */
+    Explanation under(Noise noise) {
+        var fits = new Fits(trace, noise, mostKnownFits);
+        TangentChain chain = fit(fits);
+        return new Explanation(chain, fits, cost(chain, noise));
+    }
+
     /** Returns the best explanation; takes the noise to begin with and what neighboring vertices show by themselves. */
     Explanation choose(Noise plain, double rawM) {
         Explanation best = explain(plain, 0);

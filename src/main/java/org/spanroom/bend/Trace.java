@@ -54,6 +54,15 @@ final class Trace {
         return xM.length;
     }
 
+    /** Returns a stretch of the line by itself, from one vertex to the one before another; distances stay those of the whole. */
+    Trace stretch(int from, int to) {
+        return new Trace(
+                Arrays.copyOfRange(xM, from, to),
+                Arrays.copyOfRange(yM, from, to),
+                Arrays.copyOfRange(alongM, from, to),
+                alongM[to - 1] - alongM[from]);
+    }
+
     void countVisits(long more) {
         visits += more;
     }
