@@ -58,7 +58,7 @@ public final class BendFinder {
         }
         var choice = new PathChoice(trace, settings, screening ? Fits.MOST_KNOWN : 0);
         Explanation best = StretchNoise.suffices(trace)
-                ? choice.under(StretchNoise.of(trace, settings))
+                ? choice.under(StretchNoise.of(trace, plain, settings))
                 : choice.choose(plain, rawM);
         return new Placing(best, settings).place(sweepRadiusM);
     }

@@ -106,10 +106,7 @@ final class PathChoice {
         TangentChain chain = fit(fits);
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             Noise left = noiseLeft(chain, noise);
-            boolean same = left.wanderM == noise.wanderM
-                    && left.sigmaM > 0.7 * noise.sigmaM
-                    && left.sigmaM < 1.4 * noise.sigmaM;
-            if (same) {
+            if (left.isLike(noise)) {
                 break;
             }
             noise = left;

@@ -27,8 +27,11 @@ final class StretchNoise {
         return trace.size() >= FEWEST_VERTICES;
     }
 
-    /** Returns noise of the kind of most stretches: the root mean square of their deviations, the median of their distances of wander. */
-    static Noise of(Trace trace, BendSettings settings) {
+    /**
+     * Returns noise of the kind of most stretches: the root mean square of their deviations, the median of their distances of wander.
+     * Where it is like what neighboring vertices of the whole line show, which is taken, it is that.
+     */
+    static Noise of(Trace trace, Noise plain, BendSettings settings) {
         List<Noise> wandering = new ArrayList<>(STRETCHES);
         List<Noise> independent = new ArrayList<>(STRETCHES);
         for (int stretch = 0; stretch < STRETCHES; stretch++) {
@@ -37,9 +40,11 @@ final class StretchNoise {
             (noise.wanders() ? wandering : independent).add(noise);
         }
         double priorM = NoiseLevel.priorM(settings);
-        return wandering.size() > independent.size()
-                ? Noise.wandering(trace, rootMeanSquareM(wandering), priorM, medianWanderM(wandering))
-                : Noise.independent(rootMeanSquareM(independent), priorM);
+        if (wandering.size() > independent.size()) {
+            return Noise.wandering(trace, rootMeanSquareM(wandering), priorM, medianWanderM(wandering));
+        }
+        Noise shown = Noise.independent(rootMeanSquareM(independent), priorM);
+        return shown.isLike(plain) ? plain : shown;
     }
 
     private static Noise ofStretch(Trace trace, int from, BendSettings settings) {

@@ -16,7 +16,7 @@ final class Trace {
 
     private @Nullable Residuals residuals;
 
-    /** How often a vertex was looked at: what the work on a line is measured by. */
+    /** How often a vertex was looked at, or the unknowns of a bend were solved for: what the work on a line is measured by. */
     private long visits;
 
     private Trace(double[] xM, double[] yM, double[] alongM, double lengthM) {
