@@ -38,7 +38,9 @@ final class JoinAnswers {
             return null;
         }
         Fits.Part known = knownParts[at];
-        boolean same = known.from() == from && known.to() == to && corners.hasAt(fromGroup, toGroup + 1, known.corners());
+        boolean same = known.from() == from
+                && known.to() == to
+                && corners.hasAt(fromGroup, toGroup + 1, known.corners());
         if (!same) {
             return null;
         }

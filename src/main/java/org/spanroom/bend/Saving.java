@@ -2,7 +2,10 @@ package org.spanroom.bend;
 
 import org.jspecify.annotations.Nullable;
 
-/** What joining some groups of corners saves: bounds at once; the exact value takes one additional fit, and is calculated when it is requested. */
+/**
+ * What joining some groups of corners saves: bounds at once; the exact value takes one additional fit, and is calculated when it is
+ * requested.
+ */
 final class Saving {
     static final Saving NONE = new Saving(-1, 0, null, null);
 
