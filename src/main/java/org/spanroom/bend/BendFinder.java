@@ -56,7 +56,10 @@ public final class BendFinder {
         if (trace.isStraight(0, trace.size() - 1, NoiseLevel.toleranceM(least, settings))) {
             return Bends.NONE;
         }
-        Explanation best = new PathChoice(trace, settings, screening ? Fits.MOST_KNOWN : 0).choose(plain, rawM);
+        var choice = new PathChoice(trace, settings, screening ? Fits.MOST_KNOWN : 0);
+        Explanation best = StretchNoise.suffices(trace)
+                ? choice.under(StretchNoise.of(trace, plain, settings))
+                : choice.choose(plain, rawM);
         return new Placing(best, settings).place(sweepRadiusM);
     }
 

@@ -182,6 +182,7 @@ final class ChainFit {
 
     /** Solves for a step in which no sharp corner becomes sharper still: its radius stays and the others make up for it. */
     private boolean solve(BandedSystem system, double damping) {
+        chain.trace.countVisits(chain.arcs);
         if (!system.solve(damping)) {
             return false;
         }

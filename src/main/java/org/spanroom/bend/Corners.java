@@ -28,6 +28,12 @@ final class Corners {
         return first.length;
     }
 
+    /** Returns whether the groups from one to the one before another are those of others. */
+    boolean hasAt(int from, int to, Corners others) {
+        return Arrays.equals(first, from, to, others.first, 0, others.count())
+                && Arrays.equals(last, from, to, others.last, 0, others.count());
+    }
+
     Corners slice(int from, int to) {
         return new Corners(Arrays.copyOfRange(first, from, to), Arrays.copyOfRange(last, from, to));
     }

@@ -56,6 +56,11 @@ final class Noise {
         return new Noise(otherM, priorM, wanderM, memory, gain);
     }
 
+    /** Returns whether this differs so little from another that a path under one will do for the other. */
+    boolean isLike(Noise other) {
+        return wanderM == other.wanderM && sigmaM > 0.7 * other.sigmaM && sigmaM < 1.4 * other.sigmaM;
+    }
+
     /** Returns what a bend must save to stay, in variances. */
     double bendPrice() {
         return wanders() ? WANDERING_BEND_PRICE : BEND_PRICE;

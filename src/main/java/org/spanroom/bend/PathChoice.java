@@ -48,6 +48,13 @@ final class PathChoice {
         this.mostKnownFits = mostKnownFits;
     }
 
+    /** Returns the path that explains the line best under a noise that is known. */
+    Explanation under(Noise noise) {
+        var fits = new Fits(trace, noise, mostKnownFits);
+        TangentChain chain = fit(fits);
+        return new Explanation(chain, fits, cost(chain, noise));
+    }
+
     /** Returns the best explanation; takes the noise to begin with and what neighboring vertices show by themselves. */
     Explanation choose(Noise plain, double rawM) {
         Explanation best = explain(plain, 0);
@@ -99,10 +106,7 @@ final class PathChoice {
         TangentChain chain = fit(fits);
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             Noise left = noiseLeft(chain, noise);
-            boolean same = left.wanderM == noise.wanderM
-                    && left.sigmaM > 0.7 * noise.sigmaM
-                    && left.sigmaM < 1.4 * noise.sigmaM;
-            if (same) {
+            if (left.isLike(noise)) {
                 break;
             }
             noise = left;

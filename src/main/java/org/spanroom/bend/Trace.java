@@ -16,7 +16,7 @@ final class Trace {
 
     private @Nullable Residuals residuals;
 
-    /** How often a vertex was looked at: what the work on a line is measured by. */
+    /** How often a vertex was looked at, or the unknowns of a bend were solved for: what the work on a line is measured by. */
     private long visits;
 
     private Trace(double[] xM, double[] yM, double[] alongM, double lengthM) {
@@ -52,6 +52,15 @@ final class Trace {
 
     int size() {
         return xM.length;
+    }
+
+    /** Returns a stretch of the line by itself, from one vertex to the one before another; distances stay those of the whole. */
+    Trace stretch(int from, int to) {
+        return new Trace(
+                Arrays.copyOfRange(xM, from, to),
+                Arrays.copyOfRange(yM, from, to),
+                Arrays.copyOfRange(alongM, from, to),
+                alongM[to - 1] - alongM[from]);
     }
 
     void countVisits(long more) {

@@ -1,9 +1,6 @@
 package org.spanroom.bend;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.Optional;
 import org.spanroom.model.bend.BendSettings;
 
 /**
@@ -28,9 +25,6 @@ final class TurnSelection {
     /** Deviations beyond which a vertex is not where an arc would have it. */
     private static final double SURE = 5;
 
-    /** Savings closer than this are the same: the last digits of coordinates must not choose between equal places. */
-    private static final double TIE = 0.2;
-
     /**
      * Corners that are dropped one after another leave ever longer stretches to look at: in all this many vertices are, before fewer to
      * each side have to do. No line of less than 14 000 vertices, and no corner with fewer to each side, is judged by less.
@@ -39,9 +33,6 @@ final class TurnSelection {
 
     /** As many vertices as the longest straight piece of the first cut has. */
     private static final int LEAST_REACH = 400;
-
-    /** A fifth of a kilobyte each. */
-    private static final int MOST_ANSWERS = 1_000_000;
 
     private final Trace trace;
     private final BendSettings settings;
@@ -54,42 +45,10 @@ final class TurnSelection {
     /** How many vertices to each side are looked at where corners are judged. */
     private final int reach;
 
-    /** What joining some groups saves; asked again in every round, answered once. */
-    private final Map<Fits.Part, Saving> answers = new HashMap<>();
+    /** What joining each group with one, two and three that follow saves; asked again in every round, answered once. */
+    private final JoinAnswers[] answers = {new JoinAnswers(), new JoinAnswers(), new JoinAnswers()};
 
-    private final Saving nothing = new Saving(-1, Optional.empty(), 0);
     private Corners corners = Corners.NONE;
-
-    /** What joining saves: bounds at once; the exact value takes one additional fit, and is calculated when it is requested. */
-    private final class Saving {
-        private final double least;
-        private final double most;
-        private final Optional<Fits.Part> separate;
-        private double exact = Double.NaN;
-
-        /** Takes what the path of one bend saves over a free one, and the path of several bends with its cost where not fitted. */
-        Saving(double least, Optional<Fits.Part> separate, double unfitted) {
-            this.least = least;
-            this.most = least + unfitted;
-            this.separate = separate;
-        }
-
-        boolean isPositive() {
-            return least > 0 || (most > 0 && exact() > 0);
-        }
-
-        /** Compares exact values, which are calculated only where their bounds leave it open; the other's is needed next. */
-        boolean isNoLessThan(Saving other) {
-            return least >= other.most - TIE || least >= other.exact() - TIE || exact() >= other.exact() - TIE;
-        }
-
-        private double exact() {
-            if (Double.isNaN(exact)) {
-                exact = separate.isPresent() ? least + fits.fit(separate.get()).cost() : least;
-            }
-            return exact;
-        }
-    }
 
     TurnSelection(Fits fits, BendSettings settings) {
         this.trace = fits.trace;
@@ -136,6 +95,9 @@ final class TurnSelection {
         int[] single = new int[turns.length];
         System.arraycopy(joints, 1, single, 0, single.length);
         corners = new Corners(single, single.clone());
+        for (JoinAnswers each : answers) {
+            each.begin(turns.length);
+        }
         int[] joinedWith = ownEnds();
         for (int end = turns.length - 1; end >= 0; ) {
             int start = end;
@@ -150,12 +112,28 @@ final class TurnSelection {
                 start--;
                 total += Math.abs(turns[start]);
             }
-            if (start < end && joiningSaves(start, end, stretch).isPositive()) {
+            if (start < end && runSaves(start, end, stretch).isPositive()) {
                 joinedWith[start] = end;
             }
             end = start - 1;
         }
+        for (JoinAnswers each : answers) {
+            each.reverse();
+        }
         corners = corners.merged(joinedWith);
+    }
+
+    /** As {@link #joiningSaves} for a run of any number of corners; a short one is asked for again among its neighbors. */
+    private Saving runSaves(int start, int end, double stretch) {
+        if (!mayBeOne(start, end, stretch)) {
+            return Saving.NONE;
+        }
+        Fits.Part part = part(start, end);
+        Saving saving = saves(part, stretch);
+        if (end - start <= answers.length) {
+            answers[end - start - 1].keep(part, saving);
+        }
+        return saving;
     }
 
     /**
@@ -212,11 +190,12 @@ final class TurnSelection {
             stretch[pair] = pairStretch(pair);
         }
         Saving[] saves = new Saving[places];
+        answers[more - 1].begin(places);
         for (int place = 0; place < places; place++) {
             double most = most(stretch, place, place + more);
             // Four corners at once only where fewer cannot witness an arc.
             boolean asked = more < WITNESSES - 1 || most > MOST_STRETCH;
-            saves[place] = asked ? joiningSaves(place, place + more, most) : nothing;
+            saves[place] = asked ? joiningSaves(place, place + more, most) : Saving.NONE;
         }
         int[] joinedWith = ownEnds();
         int untouched = corners.count();
@@ -259,23 +238,29 @@ final class TurnSelection {
         return stretch(one, other, oneRad, otherRad);
     }
 
-    /** Returns by how much one bend instead of several is cheaper, or {@link #nothing} where they cannot be one. */
+    /** Returns by how much one bend instead of several is cheaper, or {@link Saving#NONE} where they cannot be one. */
     private Saving joiningSaves(int fromGroup, int toGroup, double stretch) {
-        int first = corners.first[fromGroup];
-        int last = corners.last[toGroup];
-        if (stretch > MOST_STRETCH && (Double.isInfinite(stretch) || last - first + 1 < WITNESSES)) {
-            return nothing;
+        if (!mayBeOne(fromGroup, toGroup, stretch)) {
+            return Saving.NONE;
         }
-        var part = new Fits.Part(corners.slice(fromGroup, toGroup + 1), windowStart(fromGroup), windowEnd(toGroup));
-        Saving known = answers.get(part);
-        if (known == null) {
-            known = saves(part, stretch);
-            if (answers.size() >= MOST_ANSWERS) {
-                answers.clear();
-            }
-            answers.put(part, known);
+        JoinAnswers known = answers[toGroup - fromGroup - 1];
+        Saving before = known.find(corners, fromGroup, toGroup, windowStart(fromGroup), windowEnd(toGroup));
+        if (before != null) {
+            return before;
         }
-        return known;
+        Fits.Part part = part(fromGroup, toGroup);
+        Saving saving = saves(part, stretch);
+        known.keep(part, saving);
+        return saving;
+    }
+
+    private boolean mayBeOne(int fromGroup, int toGroup, double stretch) {
+        int vertices = corners.last[toGroup] - corners.first[fromGroup] + 1;
+        return stretch <= MOST_STRETCH || (!Double.isInfinite(stretch) && vertices >= WITNESSES);
+    }
+
+    private Fits.Part part(int fromGroup, int toGroup) {
+        return new Fits.Part(corners.slice(fromGroup, toGroup + 1), windowStart(fromGroup), windowEnd(toGroup));
     }
 
     private Saving saves(Fits.Part apart, double stretch) {
@@ -287,9 +272,9 @@ final class TurnSelection {
         var joined = new Fits.Part(groups.merged(0, groups.count() - 1), apart.from(), apart.to());
         Fits.Fitted one = fits.fitUnlessAbove(joined, bound + price);
         if (one.cost() > bound + price || !isWitnessed(one.chain(), stretch)) {
-            return nothing;
+            return Saving.NONE;
         }
-        return new Saving(price - one.cost(), Optional.of(apart), bound);
+        return Saving.of(price - one.cost(), bound, apart, fits);
     }
 
     /** Returns whether enough vertices show one arc; where its chords are longer than is common, also between its ends. */
