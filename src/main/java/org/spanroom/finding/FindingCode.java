@@ -37,6 +37,7 @@ public enum FindingCode {
     FIELD_ENTRY_INCOMPLETE(Severity.NOTE, "an entry of the field book needs another one to take full effect"),
     // Geometry of routes
     DUPLICATE_VERTEX(Severity.NOTE, "a vertex is drawn twice; it was used once"),
+    FIELD_ENTRY_LATER(Severity.SUSPECT, "an entry of the field book is dated after the run date; it counts all the same"),
     ZERO_LENGTH_PART(Severity.REJECTED, "a part has no length and was skipped"),
     // Vaults
     DUPLICATE_VAULT(Severity.SUSPECT, "two vaults are at the same location; they were treated as one"),
