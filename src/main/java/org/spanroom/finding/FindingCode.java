@@ -12,6 +12,8 @@ public enum FindingCode {
     DEGENERATE_PART(Severity.REJECTED, "a part has too few vertices to be a line or a ring and was skipped"),
     LAYER_ISSUE(Severity.SUSPECT, "the layer was read, but it does not fully follow its format"),
     LAYER_INCOMPLETE(Severity.SUSPECT, "the file says that the layer has more features than it holds"),
+    GEOMETRY_SRS_DIFFERS(
+            Severity.SUSPECT, "a geometry names another reference system than its layer; the layer's was used"),
     ENCODING_ASSUMED(Severity.NOTE, "the text encoding is not stated; one was assumed"),
     // Attributes
     MISSING_VALUE(Severity.NOTE, "value missing; the configured default, if any, was used"),
