@@ -37,9 +37,9 @@ public enum FindingCode {
     FIELD_ENTRY_UNMATCHED(Severity.SUSPECT, "the field book names a span or vault that is not in the data"),
     FIELD_ENTRY_CONTRADICTS(Severity.SUSPECT, "an entry of the field book contradicts the data or another entry"),
     FIELD_ENTRY_INCOMPLETE(Severity.NOTE, "an entry of the field book needs another one to take full effect"),
+    FIELD_ENTRY_LATER(Severity.SUSPECT, "an entry of the field book is dated after the run date; it counts all the same"),
     // Geometry of routes
     DUPLICATE_VERTEX(Severity.NOTE, "a vertex is drawn twice; it was used once"),
-    FIELD_ENTRY_LATER(Severity.SUSPECT, "an entry of the field book is dated after the run date; it counts all the same"),
     ZERO_LENGTH_PART(Severity.REJECTED, "a part has no length and was skipped"),
     // Vaults
     DUPLICATE_VAULT(Severity.SUSPECT, "two vaults are at the same location; they were treated as one"),
@@ -47,6 +47,8 @@ public enum FindingCode {
     VAULT_FAR_FROM_ROUTES(Severity.SUSPECT, "no route passes within tolerance of the vault"),
     VAULT_FOOTPRINT_INVALID(Severity.SUSPECT, "the vault's outline crosses itself or is not closed; it was repaired"),
     VAULT_TOO_WIDE(Severity.REJECTED, "a vault's outline extends over more than 1,000 m and was skipped"),
+    VAULT_HOLDS_VAULTS(
+            Severity.SUSPECT, "a vault's outline holds three other vaults or more; spans end at it instead of at them"),
     // Permit zones
     ZONE_WITHOUT_AREA(Severity.REJECTED, "a permit zone has no area and was skipped"),
     ZONE_TOO_WIDE(Severity.REJECTED, "a permit zone extends over more than ten degrees and was skipped"),
