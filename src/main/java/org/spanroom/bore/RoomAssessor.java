@@ -22,9 +22,6 @@ public final class RoomAssessor {
     /** Names the way of searching: what another way found is no answer for this one. Change it with the search. */
     public static final String METHOD = "2";
 
-    /** A duct of more innerducts, cables and cells than this is not packed: its room stays unknown. */
-    static final int MOST_THINGS = 300;
-
     /** As many as a city of half a million ducts has; about a kilobyte each. */
     private static final int ROOMS_KEPT = 150_000;
 
@@ -40,7 +37,7 @@ public final class RoomAssessor {
 
     /**
      * Returns the room in a duct with all innerducts out; where none can come out, what there is now and nothing more; where the
-     * contents are unknown, or more than {@value #MOST_THINGS} things, the bore's area alone.
+     * contents are unknown, or more than {@value Contents#MOST_THINGS} things, the bore's area alone.
      *
      * <p>Into a duct recorded as collapsed or blocked nothing goes today; after recovery it is treated as cleared.
      */
@@ -48,7 +45,7 @@ public final class RoomAssessor {
         if (!duct.contents().known()) {
             return Room.unknown(duct.boreAreaMm2());
         }
-        if (things(duct.contents()) > MOST_THINGS) {
+        if (things(duct.contents()) > Contents.MOST_THINGS) {
             return Room.unknown(duct.boreAreaMm2());
         }
         var section = BoreContents.of(duct, settings);

@@ -1,13 +1,11 @@
 package org.spanroom.cli;
 
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.spanroom.finding.UsageException;
 import org.spanroom.pipeline.CloseoutRun;
 import org.spanroom.pipeline.CloseoutRun.CloseoutSummary;
 import picocli.CommandLine.Command;
@@ -110,10 +108,6 @@ final class CloseoutCommand implements Callable<Integer> {
     }
 
     private LocalDate day() {
-        try {
-            return entered == null ? LocalDate.now(ZoneId.systemDefault()) : LocalDate.parse(entered);
-        } catch (DateTimeException e) {
-            throw new UsageException("--entered must be a day such as 2027-03-31, was '" + entered + "'", e);
-        }
+        return entered == null ? LocalDate.now(ZoneId.systemDefault()) : DayOption.of("--entered", entered);
     }
 }

@@ -1,8 +1,6 @@
 package org.spanroom.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.config.ConfigReader;
@@ -117,11 +115,7 @@ final class InputOptions {
             throw new UsageException(
                     "--as-of needs a field book; name one with --field-book or at inputs.field_book.file in the config");
         }
-        try {
-            return book.withAsOf(LocalDate.parse(asOf.strip()));
-        } catch (DateTimeParseException notADay) {
-            throw new UsageException("--as-of: '" + asOf + "' is not a day such as 2027-03-31");
-        }
+        return book.withAsOf(DayOption.of("--as-of", asOf));
     }
 
     private LayerConfig layer(LayerConfig base, @Nullable List<Path> files, @Nullable String layerName) {

@@ -2,11 +2,9 @@ package org.spanroom.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.spanroom.finding.UsageException;
 import org.spanroom.pipeline.LearnRun;
 import org.spanroom.pipeline.LearnRun.LearnSummary;
 import picocli.CommandLine.Command;
@@ -98,10 +96,6 @@ final class LearnCommand implements Callable<Integer> {
     }
 
     private static LocalDate day(String text) {
-        try {
-            return LocalDate.parse(text.strip());
-        } catch (DateTimeParseException notADay) {
-            throw new UsageException("--as-of: '" + text + "' is not a day such as 2027-03-31", notADay);
-        }
+        return DayOption.of("--as-of", text);
     }
 }

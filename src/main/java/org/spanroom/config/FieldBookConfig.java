@@ -2,9 +2,9 @@ package org.spanroom.config;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.spanroom.model.CalendarDay;
 
 /**
  * The field book: what crews reported, as {@code spanroom closeout} keeps it.
@@ -17,14 +17,12 @@ public record FieldBookConfig(Optional<Path> file, String asOf) {
 
     public FieldBookConfig {
         asOf = asOf.strip();
-        if (!asOf.isEmpty() && day(asOf).isEmpty()) {
-            throw new IllegalArgumentException("asOf must be a date in the form 2027-03-31, was '" + asOf + "'");
-        }
+        CalendarDay.demandIfAny("asOf", asOf);
     }
 
     /** Returns the last day whose entries count; empty where all do. */
     public Optional<LocalDate> findAsOf() {
-        return day(asOf);
+        return CalendarDay.find(asOf);
     }
 
     FieldBookConfig withFiles(UnaryOperator<Path> other) {
@@ -37,13 +35,5 @@ public record FieldBookConfig(Optional<Path> file, String asOf) {
 
     public FieldBookConfig withAsOf(LocalDate day) {
         return new FieldBookConfig(file, day.toString());
-    }
-
-    private static Optional<LocalDate> day(String text) {
-        try {
-            return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
-        } catch (DateTimeParseException notADay) {
-            return Optional.empty();
-        }
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.spanroom.config.NumberRange.Sign;
 import org.spanroom.model.Term;
+import org.spanroom.model.network.Contents;
 
 /**
  * The range of every number of a config, by the unit that its key ends in. A new key has a range by its name alone; a key without a unit
@@ -44,8 +45,9 @@ final class NumberRanges {
             entry("enough_positions", count(10_000)),
             entry("demand_positions", count(10_000)),
             entry("wedged_from_innerducts", count(1_000)),
-            entry("innerduct_count", count(1_000)),
-            entry("cable_count", count(1_000)),
+            // Readers create an object for each innerduct and cable; more are never packed.
+            entry("innerduct_count", count(Contents.MOST_THINGS)),
+            entry("cable_count", count(Contents.MOST_THINGS)),
             entry("sleeve_cells", count(1_000)),
             entry("cells_reserved", count(1_000)),
             entry("positions_reserved", count(10_000)),

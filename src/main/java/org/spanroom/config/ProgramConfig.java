@@ -2,12 +2,12 @@ package org.spanroom.config;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.spanroom.model.CalendarDay;
 import org.spanroom.model.Check;
 import org.spanroom.model.program.CrewTeam;
 import org.spanroom.model.program.YearlyDays;
@@ -58,10 +58,7 @@ public record ProgramConfig(
         must = List.copyOf(must);
         mustNot = List.copyOf(mustNot);
         totalsBy = List.copyOf(totalsBy);
-        if (!firstDay.isEmpty() && day(firstDay).isEmpty()) {
-            throw new IllegalArgumentException(
-                    "firstDay must be a date in the form 2027-01-04, was '" + firstDay + "'");
-        }
+        CalendarDay.demandIfAny("firstDay", firstDay);
         if (years.isEmpty() || years.size() > MOST_YEARS) {
             throw new IllegalArgumentException(
                     "years must have from 1 to " + MOST_YEARS + " rows, has " + years.size());
@@ -201,29 +198,21 @@ public record ProgramConfig(
 
     /** Returns the first day of year 1, if it is given. */
     public Optional<LocalDate> findFirstDay() {
-        return day(firstDay);
+        return CalendarDay.find(firstDay);
     }
 
     private static void checked(String name, String from, String until) {
         Check.notBlank("name", name);
         if (!YearlyDays.isDay(from)) {
             throw new IllegalArgumentException(
-                    "from must be a month and day such as 12-15, or a date, was '" + from + "'");
+                    "from must be a month and day such as 12-15, or a date in the years 1900 to 2200, was '" + from + "'");
         }
         if (!YearlyDays.isDay(until) || YearlyDays.isDate(from) != YearlyDays.isDate(until)) {
             throw new IllegalArgumentException(
-                    "until must be a month and day such as 01-31, or a date, like from; was '" + until + "'");
+                    "until must be a month and day such as 01-31, or a date in the years 1900 to 2200, like from; was '" + until + "'");
         }
         if (YearlyDays.isDate(from) && until.compareTo(from) < 0) {
             throw new IllegalArgumentException("until must not be before from, was '" + until + "'");
-        }
-    }
-
-    private static Optional<LocalDate> day(String text) {
-        try {
-            return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
-        } catch (DateTimeParseException notADay) {
-            return Optional.empty();
         }
     }
 }

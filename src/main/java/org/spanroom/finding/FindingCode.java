@@ -12,6 +12,8 @@ public enum FindingCode {
     DEGENERATE_PART(Severity.REJECTED, "a part has too few vertices to be a line or a ring and was skipped"),
     LAYER_ISSUE(Severity.SUSPECT, "the layer was read, but it does not fully follow its format"),
     LAYER_INCOMPLETE(Severity.SUSPECT, "the file says that the layer has more features than it holds"),
+    GEOMETRY_SRS_DIFFERS(
+            Severity.SUSPECT, "a geometry names another reference system than its layer; the layer's was used"),
     ENCODING_ASSUMED(Severity.NOTE, "the text encoding is not stated; one was assumed"),
     // Attributes
     MISSING_VALUE(Severity.NOTE, "value missing; the configured default, if any, was used"),
@@ -35,6 +37,7 @@ public enum FindingCode {
     FIELD_ENTRY_UNMATCHED(Severity.SUSPECT, "the field book names a span or vault that is not in the data"),
     FIELD_ENTRY_CONTRADICTS(Severity.SUSPECT, "an entry of the field book contradicts the data or another entry"),
     FIELD_ENTRY_INCOMPLETE(Severity.NOTE, "an entry of the field book needs another one to take full effect"),
+    FIELD_ENTRY_LATER(Severity.SUSPECT, "an entry of the field book is dated after the run date; it counts all the same"),
     // Geometry of routes
     DUPLICATE_VERTEX(Severity.NOTE, "a vertex is drawn twice; it was used once"),
     ZERO_LENGTH_PART(Severity.REJECTED, "a part has no length and was skipped"),
@@ -44,6 +47,8 @@ public enum FindingCode {
     VAULT_FAR_FROM_ROUTES(Severity.SUSPECT, "no route passes within tolerance of the vault"),
     VAULT_FOOTPRINT_INVALID(Severity.SUSPECT, "the vault's outline crosses itself or is not closed; it was repaired"),
     VAULT_TOO_WIDE(Severity.REJECTED, "a vault's outline extends over more than 1,000 m and was skipped"),
+    VAULT_HOLDS_VAULTS(
+            Severity.SUSPECT, "a vault's outline holds three other vaults or more; spans end at it instead of at them"),
     // Permit zones
     ZONE_WITHOUT_AREA(Severity.REJECTED, "a permit zone has no area and was skipped"),
     ZONE_TOO_WIDE(Severity.REJECTED, "a permit zone extends over more than ten degrees and was skipped"),

@@ -211,6 +211,7 @@ public final class InputReader {
                                 "line " + line,
                                 problems.stream().map(RowProblem::words).collect(Collectors.joining("; ")))
                         .inField(problems.get(0).column())));
+        EntriesToCome.of(config).report(read, source, log);
         log.close(read.rows());
         tally.of(FIELD_BOOK, file).end();
         records.add(new InputRecord(

@@ -55,6 +55,7 @@ final class NetworkRun {
         closeVaults.report(context);
         var vaults = new VaultReport(context);
         vaults.report();
+        new VaultsInside(context).report();
         return network(vaults);
     }
 

@@ -27,6 +27,7 @@ import org.spanroom.output.AnnualWriter;
 import org.spanroom.output.ProgramReader;
 import org.spanroom.output.ProgramWriter;
 import org.spanroom.output.table.LayerOptions;
+import org.spanroom.program.IdleYears;
 import org.spanroom.program.ProgramAssembler;
 import org.spanroom.program.ProgramChanges;
 import org.spanroom.program.ProgramInputs;
@@ -243,6 +244,10 @@ public final class ProgramRun {
 
         private List<String> notes(ProgramPlanner.Planned planned, ProgramResults results) {
             var notes = new ArrayList<>(planned.shortfalls());
+            notes.addAll(IdleYears.words(inputs.rules()));
+            if (planned.calendar().entries().isEmpty()) {
+                IdleYears.noCandidate(inputs, model.problem()).ifPresent(notes::add);
+            }
             ProgramNames.unknownDistricts(request.config(), settings.facts().values())
                     .ifPresent(notes::add);
             results.connections().forEach(row -> Musts.fault(row).ifPresent(notes::add));

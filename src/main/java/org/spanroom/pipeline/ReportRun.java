@@ -138,6 +138,9 @@ public final class ReportRun {
         List<Street> streets = request.streets()
                 .map(file -> streetSource.of(file, request.streetName()))
                 .orElse(List.of());
+        request.streets()
+                .flatMap(file -> StreetPlaces.farWords(file, streets, spans.lonLat()))
+                .ifPresent(notes::add);
         DetailSource.Details details = details(spans);
         var layers = new ReportTables(folder, currency(), units);
         var places = new ReportPlaces(spans);

@@ -54,7 +54,8 @@ final class WorkDays {
         return OptionalInt.empty();
     }
 
-    private boolean hasDay(int year, LocalDate notBefore, List<Closure> closures) {
+    /** Returns whether a year has a day on which work can be done that is not before a day and not closed. */
+    boolean hasDay(int year, LocalDate notBefore, List<Closure> closures) {
         CalendarRules.ProgramYear days = rules.years().get(year);
         LocalDate day = days.from().isBefore(notBefore) ? notBefore : days.from();
         while (!day.isAfter(days.until())) {

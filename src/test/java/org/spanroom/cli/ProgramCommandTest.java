@@ -449,6 +449,23 @@ class ProgramCommandTest {
     }
 
     /** A program that keeps to the one before: what failed goes, what has been done goes, all else keeps its year. */
+    /** Nothing in it passes silently: the notes say which years are idle, why, and what to change. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "first_day: 1990-01-01|years 1, 2, 3 (1990-01-01 to 1992-12-31) end before the run date",
+                "'stop_windows: [{name: all year, from: 01-01, until: 12-31, zone_kinds: []}]'|is open: closed by stop windows (all year)",
+                "'stop_windows: [{name: all year, from: 01-01, until: 12-31, zone_kinds: []}]'|has a day in the program; ",
+                "'objective: {position_money: 0, served_ratio: 0, saving_ratio: 0, length_money_per_m: 0}'|no span is a candidate",
+            })
+    void anEmptyProgramSaysWhy(String config, String note) throws IOException {
+        CommandRun made = program(config, "--skip", QUICK);
+
+        assertThat(made.exitCode()).as(made.err()).isZero();
+        assertThat(made.out()).contains("Note: ").contains(note);
+    }
+
     @Test
     void whatFailedGoesAndTheRestKeepsItsYear() throws IOException {
         String config = WHOLE + "connections: table.csv\nprevious: '"

@@ -163,6 +163,18 @@ class ConfigReaderTest {
                 List.of(
                         "plausible:\n  inside_diameter: {least: 3 m, most: 2 mm}",
                         "line 2: inside_diameter: least 3000.0"),
+                List.of(
+                        "plausible:\n  cable_count: {least: 0, most: 301}",
+                        "line 2: cable_count must be from 0 to 300, is '301'"),
+                List.of(
+                        "plausible:\n  innerduct_count: {least: 0, most: 1000000000}",
+                        "line 2: innerduct_count must be from 0 to 300, is '1000000000'"),
+                List.of(
+                        "permit:\n  on_date: +999999999-12-31",
+                        "on_date must be a date in the form 2027-03-31, in the years 1900 to 2200, was '+999999999-12-31'"),
+                List.of(
+                        "inputs:\n  field_book:\n    as_of: 2201-01-01",
+                        "as_of must be a date in the form 2027-03-31, in the years 1900 to 2200, was '2201-01-01'"),
                 List.of("plausible:\n  owner: {least: 3}", "line 2: owner is not a quantity"),
                 List.of("values:\n  live: [up]\n  dead: [up]", "line 2: the word 'up' is listed in both dead and live"),
                 List.of("threads: 1\nthreads: 2", "line 2: the key 'threads' is repeated here"),

@@ -70,6 +70,12 @@ class ProgramConfigTest {
     }
 
     @Test
+    void theFirstAndTheLastDayOfTheYearsAreDays() throws IOException {
+        assertThat(read("first_day: 1900-01-01").findFirstDay()).contains(LocalDate.of(1900, 1, 1));
+        assertThat(read("first_day: 2200-12-31").findFirstDay()).contains(LocalDate.of(2200, 12, 31));
+    }
+
+    @Test
     void withoutACrewLimitTheHoursFollowTheCrews() throws IOException {
         ProgramConfig config = read("years: [{money: 7, crew_hours: 9}]")
                 .withCrews(List.of(new CrewTeam("B", 1, 8, CrewTeam.Shifts.DAYS)));
@@ -87,7 +93,12 @@ class ProgramConfigTest {
                 "years: []|years must have from 1 to 20 rows, has 0",
                 "years: [{money: -1}]|money must",
                 "years: [{mony: 1}]|unknown key 'mony'",
-                "first_day: 4.1.2027|first_day must be a date in the form 2027-01-04, was '4.1.2027'",
+                "first_day: 4.1.2027|first_day must be a date in the form 2027-03-31, in the years 1900 to 2200, was '4.1.2027'",
+                "first_day: +999999999-12-31|in the years 1900 to 2200, was '+999999999-12-31'",
+                "first_day: 2201-01-01|in the years 1900 to 2200, was '2201-01-01'",
+                "first_day: 1899-12-31|in the years 1900 to 2200, was '1899-12-31'",
+                "'stop_windows: [{name: w, from: 2027-02-01, until: +999999999-12-31}]'|in the years 1900 to 2200, like from",
+                "'change_freezes: [{name: w, from: -0001-02-01, until: 2027-02-02, least_circuits: 4}]'|in the years 1900 to 2200",
                 "crews: []|crews must name at least one crew",
                 "crews: [{name: A, shifts_per_week: 8, shift_hours: 7, shifts: days}]|shifts_per_week must be from 1 to 7",
                 "crews: [{name: A, shifts_per_week: 4, shift_hours: 7, shifts: dawn}]|'dawn' is not a valid value for shifts",

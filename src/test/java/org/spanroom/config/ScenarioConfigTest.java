@@ -62,7 +62,7 @@ class ScenarioConfigTest {
                 "scenarios: {few: {innerduct_count: 5}} | must not decrease from few to typical to many, was 5, 3, 4",
                 "scenarios: {many: {cable_count: 1}} | must not decrease from few to typical to many, was 1, 2, 1",
                 "scenarios: {few: {chance_ratio: 0.5}} | must add up to 1, was 1.25",
-                "scenarios: {typical: {innerduct_count: -1}} | innerduct_count must be from 0 to 1000, is",
+                "scenarios: {typical: {innerduct_count: -1}} | innerduct_count must be from 0 to 300, is",
                 "scenarios: {usual: {innerduct_count: 1}} | unknown key 'usual' in scenarios",
                 "survey: {vaults: -3} | vaults must be from 0 to 10000, is",
                 "survey: {roadway_worth_ratio: 2} | roadway_worth_ratio must",

@@ -239,6 +239,32 @@ class InputReaderTest {
                 .satisfies(finding -> assertThat(finding.featureId()).isEqualTo("1"));
     }
 
+    /** Whatever a config believes, no duct takes the memory of a million cables; what was recorded is kept. */
+    @Test
+    void aHugeCountCreatesNoCablesAndIsKept() throws IOException {
+        var layer = new FakeLayer("OGC:CRS84", "N", "C")
+                .line(line(), 0L, 1_000_000L)
+                .line(line(), 300L, 300L);
+
+        List<Route> routes = routes(
+                layer,
+                "innerduct_count: N, cable_count: C",
+                "plausible: {innerduct_count: {least: 0, most: 300}, cable_count: {least: 0, most: 300}}\n"
+                        + "assumed: {cable_count: 2}\n");
+
+        Duct implausible = routes.get(0).duct();
+        assertThat(implausible.contents().cableCount()).isEqualTo(2);
+        assertThat(implausible.rejected()).singleElement().satisfies(value -> assertThat(value.recorded())
+                .isEqualTo("1000000"));
+        assertThat(of(FindingCode.IMPLAUSIBLE_VALUE)).singleElement().satisfies(finding -> {
+            assertThat(finding.featureId()).isEqualTo("1");
+            assertThat(finding.field()).isEqualTo("C");
+            assertThat(finding.detail())
+                    .isEqualTo("1000000 is outside the plausible range of cable_count (0 to 300); assumed 2");
+        });
+        assertThat(routes.get(1).duct().contents().cableCount()).isEqualTo(Contents.MOST_THINGS);
+    }
+
     /** Four innerducts of 42.164 mm have 5585 mm2, a 2-in bore has 2027. */
     @Test
     void contentsLargerThanTheBoreAreTold() throws IOException {

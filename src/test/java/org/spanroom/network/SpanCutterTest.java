@@ -192,6 +192,41 @@ class SpanCutterTest {
                 .contains("the nearest route passes at 1.80 m");
     }
 
+    /** A plot of 900 m that holds the vaults of three streets: no span ends at them, and it is named. */
+    @Test
+    void anOutlineThatHoldsOtherVaultsIsNamed() {
+        var result = Sketch.of("""
+                vault plot -450,-450 450,-450 450,450 -450,450
+                vault A 0,0
+                vault B 100,0
+                vault C 200,0
+                vault D 700,0
+                route r1 d1 0,0 100,0
+                route r2 d1 100,0 200,0
+                route r3 d1 200,0 700,0
+                """).cut();
+
+        assertThat(result.findings())
+                .filteredOn(finding -> finding.startsWith("VAULT_HOLDS"))
+                .containsExactly("VAULT_HOLDS_VAULTS plot");
+        assertThat(result.details())
+                .contains("its outline holds 3 other vaults (A, B, C), and lines inside end at it instead of at them");
+    }
+
+    /** A chamber with a second cover and a twin is no plot. */
+    @Test
+    void anOutlineThatHoldsTwoOtherVaultsIsNot() {
+        var result = Sketch.of("""
+                vault chamber -5,-5 5,-5 5,5 -5,5
+                vault cover 2,2
+                vault twin 0,0
+                vault D 100,0
+                route r1 d1 0,0 100,0
+                """).cut();
+
+        assertThat(result.findings()).noneMatch(finding -> finding.startsWith("VAULT_HOLDS"));
+    }
+
     @Test
     void aChangeOfAttributesAtAJointIsNamed() {
         var result = Sketch.of("""

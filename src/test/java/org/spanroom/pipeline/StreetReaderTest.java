@@ -53,6 +53,24 @@ class StreetReaderTest {
     }
 
     @Test
+    void streetsFarFromAllSpansAreNamed() {
+        List<Street> streets = StreetReader.read(geoJson("name"), Optional.empty());
+        Path file = Path.of("streets.geojson");
+
+        assertTrue(StreetPlaces.farWords(file, streets, spans(-127.5, 38.94)).isEmpty());
+        assertTrue(StreetPlaces.farWords(file, streets, spans(232.5, 38.94)).isEmpty());
+        assertTrue(StreetPlaces.farWords(file, streets, List.of(Optional.empty())).isEmpty());
+        assertEquals(
+                Optional.of("No street of streets.geojson is within about 5 km of the spans, so the map shows none of them"
+                        + " below; check the layer's reference system and the order of its axes."),
+                StreetPlaces.farWords(file, streets, spans(38.9, -127.5 + 180)));
+    }
+
+    private static List<Optional<Line>> spans(double lonDeg, double latDeg) {
+        return List.of(Optional.empty(), Optional.of(Line.ofXy(lonDeg, latDeg, lonDeg, latDeg + 0.01)));
+    }
+
+    @Test
     void everyFormatAndSystemGivesTheSameStreets() {
         Path shapefile = folder.resolve("streets.shp");
         write(new ShapefileWriter<>(shapefile, table("name"), in("EPSG:2226")));

@@ -66,12 +66,20 @@ public final class FieldBookReader {
      * @param rows how many the file has
      * @param lastNumber the largest number of an entry, usable or not; 0 where there is none
      * @param plain whether the file is as we write it, so that rows can be added to it
+     * @param lines of each entry, by its number, the line of the file
      * @param digest of the bytes that were read
      */
     public record Read(
-            FieldBook book, List<RowProblem> problems, int rows, int lastNumber, boolean plain, FileDigest digest) {
+            FieldBook book,
+            List<RowProblem> problems,
+            int rows,
+            int lastNumber,
+            boolean plain,
+            Map<Integer, Long> lines,
+            FileDigest digest) {
         public Read {
             problems = List.copyOf(problems);
+            lines = Map.copyOf(lines);
         }
 
         /** Returns how many rows are left out. */
@@ -143,7 +151,8 @@ public final class FieldBookReader {
             problems.addAll(row.problems());
         }
         int last = lines.keySet().stream().mapToInt(Integer::intValue).max().orElse(0);
-        return new Read(new FieldBook(entries), problems, rows.size(), last, table.plain(), FileDigest.of(file, bytes));
+        return new Read(
+                new FieldBook(entries), problems, rows.size(), last, table.plain(), lines, FileDigest.of(file, bytes));
     }
 
     private static byte[] bytes(Path file) {

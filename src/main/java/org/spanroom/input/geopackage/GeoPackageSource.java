@@ -201,7 +201,7 @@ public final class GeoPackageSource implements LayerSource {
         }
     }
 
-    private static void handOn(@Nullable Object blob, String key, WkbDecoder decoder, FeatureOutlet outlet) {
+    private void handOn(@Nullable Object blob, String key, WkbDecoder decoder, FeatureOutlet outlet) {
         try {
             if (blob != null && !(blob instanceof byte[])) {
                 throw FeatureFault.unreadable("its geometry column holds a number or text");
@@ -211,7 +211,23 @@ public final class GeoPackageSource implements LayerSource {
             outlet.reject(key, fault);
             return;
         }
+        reportOtherSystem(key, decoder.srsId(), outlet.met());
         outlet.handOn(key, decoder.typeName(), decoder.kind(), decoder.vertices());
+    }
+
+    /**
+     * A geometry must name the reference system of its layer (OGC 12-128r19, requirement 33). One that names none, as some programs write,
+     * contradicts nothing.
+     */
+    private void reportOtherSystem(String key, int srsId, long number) {
+        if (srsId != layer.srsId() && srsId != 0 && srsId != -1) {
+            log.feature(
+                    FindingCode.GEOMETRY_SRS_DIFFERS,
+                    number,
+                    key,
+                    "its geometry names the reference system " + srsId + " (srs_id), its layer " + layer.srsId()
+                            + "; it was read in that of the layer. Check where it lies, and export the layer again");
+        }
     }
 
     /** The geometry, the key, and the wanted columns; a fixed null for what the layer does not have. */

@@ -19,6 +19,7 @@ public final class WkbDecoder {
     private static final int EXTENDED_Z = 0x80000000;
     private static final int EXTENDED_M = 0x40000000;
     private static final int EXTENDED_SRID = 0x20000000;
+    private static final int SRS_ID_AT = 4;
     private static final int[] ENVELOPE_BYTES = {0, 32, 48, 48, 64};
     private static final String[] NAMES = {
         "Geometry", "Point", "LineString", "Polygon", "MultiPoint", "MultiLineString", "MultiPolygon",
@@ -30,12 +31,14 @@ public final class WkbDecoder {
     private @Nullable Kind kind;
     private String typeName = "null";
     private ByteBuffer bytes = ByteBuffer.allocate(0);
+    private int srsId;
 
     /** Reads the value of a geometry column; null where the feature has none. */
     public void decode(byte @Nullable [] blob) throws FeatureFault {
         vertices.clear();
         kind = null;
         typeName = "null";
+        srsId = 0;
         if (blob == null) {
             return;
         }
@@ -60,6 +63,11 @@ public final class WkbDecoder {
         return kind == null ? Kind.NONE : kind;
     }
 
+    /** Returns the reference system that the header names; 0 or -1 where it names none. */
+    int srsId() {
+        return srsId;
+    }
+
     String typeName() {
         return typeName;
     }
@@ -70,6 +78,9 @@ public final class WkbDecoder {
             throw FeatureFault.unreadable("its geometry does not start with a GeoPackage header");
         }
         int flags = blob[3];
+        srsId = ByteBuffer.wrap(blob)
+                .order((flags & 1) == 0 ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN)
+                .getInt(SRS_ID_AT);
         int envelope = (flags >> 1) & 7;
         if (envelope >= ENVELOPE_BYTES.length) {
             throw FeatureFault.unreadable("its geometry has an envelope of unknown kind " + envelope);

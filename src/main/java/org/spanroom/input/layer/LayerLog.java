@@ -38,7 +38,7 @@ public final class LayerLog {
     }
 
     /** Notes something about one feature; of a layer with one fault everywhere the first thousand are listed. */
-    void feature(FindingCode code, long number, String fileId, String detail) {
+    public void feature(FindingCode code, long number, String fileId, String detail) {
         features.add(
                 code,
                 "",

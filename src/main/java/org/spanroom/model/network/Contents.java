@@ -13,6 +13,12 @@ import org.spanroom.model.Answer;
  * @param known false where the records say nothing of the contents, so that the lists are empty because they are unknown
  */
 public record Contents(List<Innerduct> innerducts, List<Sleeve> sleeves, List<Cable> looseCables, boolean known) {
+    /**
+     * A duct of more innerducts, cables and cells than this is not packed, since an answer would take long and the count is wrong. A count
+     * of innerducts or of cables beyond it is no plausible value, whatever the config, so that readers create no more of them.
+     */
+    public static final int MOST_THINGS = 300;
+
     public static final Contents UNKNOWN = new Contents(List.of(), List.of(), false);
 
     private static final Comparator<Cable> BY_SIZE = Comparator.comparingDouble(Cable::outsideDiameterMm)

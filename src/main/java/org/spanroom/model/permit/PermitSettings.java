@@ -1,7 +1,6 @@
 package org.spanroom.model.permit;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +10,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.spanroom.model.CalendarDay;
 import org.spanroom.model.Check;
 
 /**
@@ -45,9 +45,7 @@ public record PermitSettings(
 
     public PermitSettings {
         onDate = onDate.strip();
-        if (!onDate.isEmpty() && day(onDate).isEmpty()) {
-            throw new IllegalArgumentException("onDate must be a date in the form 2027-03-31, was '" + onDate + "'");
-        }
+        CalendarDay.demandIfAny("onDate", onDate);
         Check.notNegative("sliverM", sliverM);
         Check.within("zoneToleranceM", zoneToleranceM, 0, MOST_TOLERANCE_M);
         kinds = Collections.unmodifiableSortedMap(new TreeMap<>(kinds));
@@ -60,7 +58,7 @@ public record PermitSettings(
 
     /** Finds the run date. */
     public Optional<LocalDate> findOnDate() {
-        return onDate.isEmpty() ? Optional.empty() : day(onDate);
+        return CalendarDay.find(onDate);
     }
 
     public PermitSettings withOnDate(LocalDate day) {
@@ -116,14 +114,6 @@ public record PermitSettings(
                     }
                 }));
         return Collections.unmodifiableMap(kindByWord);
-    }
-
-    private static Optional<LocalDate> day(String text) {
-        try {
-            return Optional.of(LocalDate.parse(text));
-        } catch (DateTimeParseException e) {
-            return Optional.empty();
-        }
     }
 
     static List<String> keys(String name, List<String> keys) {

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
+import org.spanroom.model.CalendarDay;
 
 /**
  * Days from one to another, every year or once.
@@ -19,14 +20,9 @@ public record YearlyDays(String name, String from, String until) {
         return isDate(text) || isMonthDay(text);
     }
 
-    /** Returns whether a text is a date. */
+    /** Returns whether a text is a date of the years that a {@link CalendarDay} has. */
     public static boolean isDate(String text) {
-        try {
-            LocalDate.parse(text);
-            return true;
-        } catch (DateTimeException notADate) {
-            return false;
-        }
+        return CalendarDay.find(text).isPresent();
     }
 
     private static boolean isMonthDay(String text) {

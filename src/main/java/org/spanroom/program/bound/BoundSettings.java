@@ -1,5 +1,9 @@
 package org.spanroom.program.bound;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.spanroom.program.design.Demand;
 import org.spanroom.program.design.DesignProblem;
 
 /**
@@ -33,6 +37,12 @@ public record BoundSettings(
     /** Beyond these an integer program may take minutes. */
     private static final int MOST_QUICK_LINKS = 60;
 
+    /** Links times demands beyond which it may take minutes too: 60 links with 100 demands. */
+    private static final long MOST_FLOWS = 6000;
+
+    /** As many equal requests make a step take twice as long: all choices of how many pass in which direction are compared. */
+    private static final int EQUAL_DEMANDS = 64;
+
     private static final int MOST_QUICK_NODES = 500;
     private static final long MOST_WORK = 6_000_000_000L;
     private static final long MOST_QUICK_WORK = 100_000_000L;
@@ -52,11 +62,10 @@ public record BoundSettings(
 
     /**
      * Returns the defaults for a problem: the larger it is, the longer a step takes and the fewer there are, so that the work stays about
-     * the same. What decides is the size, never a clock, so that the bound is the same on every machine.
+     * the same; equal requests count for more. What decides is the size, never a clock, so that the bound is the same on every machine.
      */
     public static BoundSettings of(DesignProblem problem) {
-        long work =
-                Math.max(1, (long) problem.pieces().size() * problem.demands().size());
+        long work = work(problem);
         int steps = (int) Math.max(LEAST_STEPS, Math.min(DEFAULT.steps, MOST_WORK / work));
         int cases = (int) Math.min(MOST_CASES, WORK_OF_CASES / work);
         cases = cases < LEAST_CASES ? 0 : cases;
@@ -65,10 +74,20 @@ public record BoundSettings(
 
     /** Returns less work for a problem: for one of many bounds. */
     public static BoundSettings quick(DesignProblem problem) {
-        long work =
-                Math.max(1, (long) problem.pieces().size() * problem.demands().size());
-        int steps = (int) Math.max(LEAST_STEPS, Math.min(DEFAULT.steps, MOST_QUICK_WORK / work));
+        int steps = (int) Math.max(LEAST_STEPS, Math.min(DEFAULT.steps, MOST_QUICK_WORK / work(problem)));
         return new BoundSettings(steps, 0, DEFAULT.endsOfTrunk, MOST_QUICK_LINKS, MOST_QUICK_NODES, 0);
+    }
+
+    private static long work(DesignProblem problem) {
+        Map<List<Integer>, Integer> equal = new HashMap<>();
+        int most = 0;
+        for (Demand demand : problem.demands()) {
+            List<Integer> kind = List.of(
+                    Math.min(demand.from(), demand.to()), Math.max(demand.from(), demand.to()), demand.cables());
+            most = Math.max(most, equal.merge(kind, 1, Integer::sum));
+        }
+        long ofDemands = problem.demands().size() * (1L + most / EQUAL_DEMANDS);
+        return Math.max(1, problem.pieces().size() * ofDemands);
     }
 
     /** Returns these with other steps. */
@@ -81,7 +100,9 @@ public record BoundSettings(
         return new BoundSettings(steps, other, endsOfTrunk, mostLinks, nodes, mostSecondsOfProgram);
     }
 
+    /** Returns whether an integer program of a network is tried. */
     boolean isSmall(ReducedNetwork network) {
-        return network.links().size() <= mostLinks;
+        long links = network.links().size();
+        return links <= mostLinks && links * network.demands().size() <= MOST_FLOWS;
     }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Arrays;
@@ -15,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.LayerSources;
@@ -85,6 +88,34 @@ class GeoPackageSourceTest {
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("no layer \"notes\"")
                 .hasMessageContaining("routes, vaults");
+    }
+
+    /** Requirement 33 of the standard: header and layer name the same system; 0 and -1 name none. */
+    @Test
+    void aGeometryThatNamesAnotherReferenceSystemIsNamed() throws SQLException {
+        try (var geoPackage = new SmallGeoPackage(file())) {
+            geoPackage.pointLayer("a", 4326, 1);
+            int id = 2;
+            for (int srsId : new int[] {4326, 2263, -1}) {
+                byte[] shape = SmallGeoPackage.point(3, 4);
+                ByteBuffer.wrap(shape).putInt(4, srsId);
+                geoPackage.insert("a", id++, shape, "x", 0);
+            }
+            byte[] little = SmallGeoPackage.point(3, 4);
+            little[3] = 1;
+            ByteBuffer.wrap(little).order(ByteOrder.LITTLE_ENDIAN).putInt(4, 3857);
+            geoPackage.insert("a", id, little, "x", 0);
+        }
+
+        ReadLayer layer = ReadLayer.of(file());
+
+        assertThat(layer.features()).hasSize(5);
+        assertThat(layer.header().crsDefinition()).contains("EPSG:4326");
+        assertThat(layer.codes()).containsOnly(FindingCode.GEOMETRY_SRS_DIFFERS);
+        assertThat(layer.findings().all()).extracting(Finding::featureId).containsExactly("3", "5");
+        assertThat(layer.findings().all().get(0).detail())
+                .contains("reference system 2263 (srs_id), its layer 4326; it was read in that of the layer");
+        assertThat(layer.findings().all().get(1).detail()).contains("reference system 3857");
     }
 
     @ParameterizedTest
