@@ -10,7 +10,7 @@ import java.nio.charset.StandardCharsets;
  * 64 on have one number in each of the 64 equal parts of the unit interval, in every unknown; the same is true of every power of two; and pairs of
  * unknowns fill the square evenly. The order of the samples is scrambled in the same way, or else what takes turns by the number of the
  * sample, such as the draws of rates, would always meet the same part of the interval. The numbers depend on seed, span and sample only,
- * hence not on threads or order.
+ * hence not on threads or order. Not safe for use by several threads.
  */
 final class Draws {
     private static final int UNKNOWNS = 3;
@@ -25,7 +25,8 @@ final class Draws {
 
     private final long[] keys = new long[UNKNOWNS];
     private final long orderKey;
-
+    private int orderedSample = -1;
+    private int place; // of that sample in the sequences
     Draws(int seed, String spanId) {
         long hash = mixed(STEP * (seed + 1L));
         for (byte octet : spanId.getBytes(StandardCharsets.UTF_8)) {
@@ -38,10 +39,14 @@ final class Draws {
         orderKey = mixed(hash + STEP);
     }
 
-    /** Returns the number of a sample, 0 to 262143, for the unknown at a place, 0 to 2. */
-    double at(int place, int sample) {
-        int digits = scrambled(point(DIRECTIONS[place], scrambled(sample, orderKey)), keys[place]);
-        double rest = (mixed(keys[place] ^ (STEP * (sample + 1L))) >>> 11) * 0x1.0p-53;
+    /** Returns the number of a sample, 0 to 262143, for an unknown, 0 to 2. */
+    double at(int unknown, int sample) {
+        if (sample != orderedSample) {
+            place = scrambled(sample, orderKey);
+            orderedSample = sample;
+        }
+        int digits = scrambled(point(DIRECTIONS[unknown], place), keys[unknown]);
+        double rest = (mixed(keys[unknown] ^ (STEP * (sample + 1L))) >>> 11) * 0x1.0p-53;
         return (digits + rest) / (1 << DIGITS);
     }
 
@@ -49,7 +54,8 @@ final class Draws {
     private static int point(int[] directions, int number) {
         int digits = 0;
         for (int bit = 0; bit < DIGITS; bit++) {
-            digits ^= ((number >>> bit) & 1) == 1 ? directions[bit] : 0;
+            // All ones or none: bits come at random, and a branch on them is guessed wrong half the time.
+            digits ^= directions[bit] & -((number >>> bit) & 1);
         }
         return digits;
     }
@@ -60,14 +66,24 @@ final class Draws {
             int below = DIGITS - i * DIGITS_PER_HASH;
             int before = (1 << (i * DIGITS_PER_HASH)) | (digits >>> below);
             long flips = mixed(key + STEP * before);
-            int beginning = 1;
-            for (int place = below - 1; place >= below - DIGITS_PER_HASH; place--) {
-                int digit = (digits >>> place) & 1;
-                scrambled = (scrambled << 1) | (digit ^ (int) ((flips >>> beginning) & 1));
-                beginning = (beginning << 1) | digit;
-            }
+            int group = (digits >>> (below - DIGITS_PER_HASH)) & ((1 << DIGITS_PER_HASH) - 1);
+            scrambled = (scrambled << DIGITS_PER_HASH) | (group ^ flipped(flips, group));
         }
         return scrambled;
+    }
+
+    /** Returns which of six digits are flipped: each by the bit that its place and the digits before it choose. */
+    private static int flipped(long flips, int group) {
+        return bit(flips, 1) << 5
+                | bit(flips, 2 | group >>> 5) << 4
+                | bit(flips, 4 | group >>> 4) << 3
+                | bit(flips, 8 | group >>> 3) << 2
+                | bit(flips, 16 | group >>> 2) << 1
+                | bit(flips, 32 | group >>> 1);
+    }
+
+    private static int bit(long bits, int number) {
+        return (int) (bits >>> number) & 1;
     }
 
     /** The sequence of van der Corput: 1/2, 1/4 and so on. */
