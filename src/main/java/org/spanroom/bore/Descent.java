@@ -22,7 +22,6 @@ final class Descent {
     static final double FINE = 1e-14;
 
     private final OverlapEnergy energy;
-    private final int dimension;
     private final double[] gradient;
     private final double[] trial;
     private final double[] trialGradient;
@@ -37,7 +36,7 @@ final class Descent {
 
     Descent(OverlapEnergy energy) {
         this.energy = energy;
-        dimension = 2 * energy.task().size();
+        int dimension = 2 * energy.task().size();
         gradient = new double[dimension];
         trial = new double[dimension];
         trialGradient = new double[dimension];
@@ -91,7 +90,7 @@ final class Descent {
         }
         double length = 1;
         for (int halving = 0; halving < 30; halving++) {
-            for (int k = 0; k < dimension; k++) {
+            for (int k = 0; k < trial.length; k++) {
                 trial[k] = centers[k] + length * direction[k];
             }
             double lower = energy.at(trial, halfMm, trialGradient);
@@ -105,11 +104,13 @@ final class Descent {
     }
 
     private void take(double[] centers) {
+        double[] moved = steps[next];
+        double[] turned = turns[next];
         double product = 0;
-        for (int k = 0; k < dimension; k++) {
-            steps[next][k] = trial[k] - centers[k];
-            turns[next][k] = trialGradient[k] - gradient[k];
-            product += steps[next][k] * turns[next][k];
+        for (int k = 0; k < moved.length; k++) {
+            moved[k] = trial[k] - centers[k];
+            turned[k] = trialGradient[k] - gradient[k];
+            product += moved[k] * turned[k];
             centers[k] = trial[k];
             gradient[k] = trialGradient[k];
         }
@@ -120,34 +121,51 @@ final class Descent {
         }
     }
 
-    /** Two loops over the remembered steps give the quasi-Newton direction; a quarter of the gradient to begin with. */
+    /**
+     * Two loops over the remembered steps give the quasi-Newton direction; a quarter of the gradient to begin with. Each pass adds one
+     * vector and calculates the product that the next pass starts from; that of the last pass has no use.
+     */
     private void aim() {
-        for (int k = 0; k < dimension; k++) {
+        for (int k = 0; k < direction.length; k++) {
             direction[k] = -gradient[k];
         }
+        if (kept == 0) {
+            scale(0.25);
+            return;
+        }
+        int last = (next - 1 + MEMORY) % MEMORY;
+        double product = dot(steps[last], direction);
         for (int age = 1; age <= kept; age++) {
             int m = (next - age + MEMORY) % MEMORY;
-            shares[m] = dot(steps[m], direction) / products[m];
-            add(-shares[m], turns[m]);
+            shares[m] = product / products[m];
+            product = add(-shares[m], turns[m], steps[(m - 1 + MEMORY) % MEMORY]);
         }
-        double scale = 0.25;
-        if (kept > 0) {
-            int last = (next - 1 + MEMORY) % MEMORY;
-            scale = products[last] / dot(turns[last], turns[last]);
-        }
-        for (int k = 0; k < dimension; k++) {
-            direction[k] *= scale;
-        }
+        scale(products[last] / dot(turns[last], turns[last]));
+        int first = (next - kept + MEMORY) % MEMORY;
+        product = dot(turns[first], direction);
         for (int age = kept; age >= 1; age--) {
             int m = (next - age + MEMORY) % MEMORY;
-            add(shares[m] - dot(turns[m], direction) / products[m], steps[m]);
+            product = add(shares[m] - product / products[m], steps[m], turns[(m + 1) % MEMORY]);
         }
     }
 
-    private void add(double factor, double[] vector) {
-        for (int k = 0; k < dimension; k++) {
-            direction[k] += factor * vector[k];
+    private void scale(double factor) {
+        double[] aimed = direction;
+        for (int k = 0; k < aimed.length; k++) {
+            aimed[k] *= factor;
         }
+    }
+
+    /** Adds a vector to the direction, and returns the product of the sum with another one. */
+    private double add(double factor, double[] vector, double[] other) {
+        double[] aimed = direction;
+        double product = 0;
+        for (int k = 0; k < aimed.length; k++) {
+            double sum = aimed[k] + factor * vector[k];
+            aimed[k] = sum;
+            product += other[k] * sum;
+        }
+        return product;
     }
 
     private static double dot(double[] a, double[] b) {

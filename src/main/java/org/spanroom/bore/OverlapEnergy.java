@@ -99,26 +99,33 @@ final class OverlapEnergy {
         return energy;
     }
 
+    /** The gradient at the circle is summed up beside the array: a plain compiler would fetch it for each pair. */
     private double pairs(double[] centers, double[] gradient, int i) {
+        double[] radii = radiiMm;
         double energy = 0;
+        double radius = radii[i];
         double x = centers[2 * i];
         double y = centers[2 * i + 1];
-        for (int j = i + 1; j < radiiMm.length; j++) {
+        double pushX = gradient[2 * i];
+        double pushY = gradient[2 * i + 1];
+        for (int j = i + 1; j < radii.length; j++) {
             double dx = x - centers[2 * j];
             double dy = y - centers[2 * j + 1];
-            double touch = radiiMm[i] + radiiMm[j];
+            double touch = radius + radii[j];
             double square = dx * dx + dy * dy;
             if (square < touch * touch) {
                 double apart = Math.sqrt(square);
                 double depth = touch - apart;
                 energy += depth * depth;
                 double push = apart > 0 ? 2 * depth / apart : 0;
-                gradient[2 * i] -= push * dx;
-                gradient[2 * i + 1] -= push * dy;
+                pushX -= push * dx;
+                pushY -= push * dy;
                 gradient[2 * j] += push * dx;
                 gradient[2 * j + 1] += push * dy;
             }
         }
+        gradient[2 * i] = pushX;
+        gradient[2 * i + 1] = pushY;
         return energy;
     }
 

@@ -2,6 +2,7 @@ package org.spanroom.pipeline;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.spanroom.bore.RoomAssessor;
 import org.spanroom.config.OutputConfig;
@@ -9,12 +10,14 @@ import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
+import org.spanroom.model.bore.KnownPacking;
 import org.spanroom.output.PackingFile;
 
 /** What packing found, carried from one run to the next by a file; a run without one, or with a damaged one, only takes longer. */
 final class PackingMemory {
     private final Optional<Path> path;
     private final FindingLog findings;
+    private List<KnownPacking> recalled = List.of();
 
     PackingMemory(OutputConfig output, FindingLog findings) {
         this.path = output.packingFile();
@@ -54,17 +57,23 @@ final class PackingMemory {
     void recall(RoomAssessor assessor) {
         path.ifPresent(file -> {
             try {
-                assessor.recall(new PackingFile(file, RoomAssessor.METHOD).read());
+                recalled = new PackingFile(file, RoomAssessor.METHOD).read();
+                assessor.recall(recalled);
             } catch (IOException e) {
                 doubt(file, "it was not used", e);
             }
         });
     }
 
+    /** Writes the file, unless it holds all that is known. */
     void keep(RoomAssessor assessor) {
         path.ifPresent(file -> {
+            List<KnownPacking> known = assessor.known();
+            if (!known.isEmpty() && known.equals(recalled)) {
+                return;
+            }
             try {
-                new PackingFile(file, RoomAssessor.METHOD).write(assessor.known());
+                new PackingFile(file, RoomAssessor.METHOD).write(known);
             } catch (IOException e) {
                 doubt(file, "it was not written", e);
             }
