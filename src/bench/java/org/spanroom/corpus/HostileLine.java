@@ -134,7 +134,7 @@ public enum HostileLine {
     STAIRS {
         @Override
         void draw(Pen pen) {
-            pen.draw(vertex -> pen.place(3.0 * ((vertex + 1) / 2), 3.0 * (vertex / 2)));
+            pen.draw(vertex -> pen.place(3.0 * (vertex + 1 - (vertex + 1) % 2) / 2, 3.0 * (vertex - vertex % 2) / 2));
         }
     };
 

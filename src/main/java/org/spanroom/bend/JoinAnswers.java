@@ -30,7 +30,8 @@ final class JoinAnswers {
     }
 
     /** Returns what was answered in the round before for the groups from one to another, both included, and the same vertices. */
-    @Nullable Saving find(Corners corners, int fromGroup, int toGroup, int from, int to) {
+    @Nullable
+    Saving find(Corners corners, int fromGroup, int toGroup, int from, int to) {
         while (at < knownCount && knownParts[at].corners().first[0] < corners.first[fromGroup]) {
             at++;
         }
@@ -38,9 +39,8 @@ final class JoinAnswers {
             return null;
         }
         Fits.Part known = knownParts[at];
-        boolean same = known.from() == from
-                && known.to() == to
-                && corners.hasAt(fromGroup, toGroup + 1, known.corners());
+        boolean same =
+                known.from() == from && known.to() == to && corners.hasAt(fromGroup, toGroup + 1, known.corners());
         if (!same) {
             return null;
         }

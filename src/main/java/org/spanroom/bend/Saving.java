@@ -41,7 +41,9 @@ final class Saving {
 
     private double exact() {
         if (Double.isNaN(exact)) {
-            exact = fits != null && separate != null ? least + fits.fit(separate).cost() : least;
+            exact = fits != null && separate != null
+                    ? least + fits.fit(separate).cost()
+                    : least;
         }
         return exact;
     }

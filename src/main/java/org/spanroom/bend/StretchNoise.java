@@ -69,7 +69,8 @@ final class StretchNoise {
     }
 
     private static double medianWanderM(List<Noise> noises) {
-        double[] sortedM = noises.stream().mapToDouble(noise -> noise.wanderM).sorted().toArray();
+        double[] sortedM =
+                noises.stream().mapToDouble(noise -> noise.wanderM).sorted().toArray();
         return sortedM[sortedM.length / 2];
     }
 }

@@ -37,7 +37,8 @@ public enum FindingCode {
     FIELD_ENTRY_UNMATCHED(Severity.SUSPECT, "the field book names a span or vault that is not in the data"),
     FIELD_ENTRY_CONTRADICTS(Severity.SUSPECT, "an entry of the field book contradicts the data or another entry"),
     FIELD_ENTRY_INCOMPLETE(Severity.NOTE, "an entry of the field book needs another one to take full effect"),
-    FIELD_ENTRY_LATER(Severity.SUSPECT, "an entry of the field book is dated after the run date; it counts all the same"),
+    FIELD_ENTRY_LATER(
+            Severity.SUSPECT, "an entry of the field book is dated after the run date; it counts all the same"),
     // Geometry of routes
     DUPLICATE_VERTEX(Severity.NOTE, "a vertex is drawn twice; it was used once"),
     ZERO_LENGTH_PART(Severity.REJECTED, "a part has no length and was skipped"),

@@ -39,9 +39,11 @@ record EntriesToCome(Optional<LocalDate> runDate, Optional<LocalDate> asOf) {
                                 FindingCode.FIELD_ENTRY_LATER,
                                 source,
                                 "entry " + entry.number(),
-                                "line " + read.lines().getOrDefault(entry.number(), 0L) + ": " + entry.fact().key()
+                                "line " + read.lines().getOrDefault(entry.number(), 0L) + ": "
+                                        + entry.fact().key()
                                         + " of " + entry.subject() + " is dated " + entry.day()
-                                        + ", after the run date " + today + ", and counts. If the day is wrong, correct it by a"
+                                        + ", after the run date " + today
+                                        + ", and counts. If the day is wrong, correct it by a"
                                         + " new row that names entry " + entry.number()
                                         + " in supersedes; else set on_date to that day or later, or leave out what is"
                                         + " later with as_of")

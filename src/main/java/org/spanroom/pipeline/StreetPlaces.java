@@ -30,7 +30,8 @@ final class StreetPlaces {
         var places = new StreetPlaces();
         spans.forEach(line -> line.ifPresent(places::add));
         boolean known = places.westDeg <= places.eastDeg;
-        boolean near = streets.stream().flatMap(street -> street.lonLat().stream()).anyMatch(places::isNear);
+        boolean near =
+                streets.stream().flatMap(street -> street.lonLat().stream()).anyMatch(places::isNear);
         return near || !known || streets.isEmpty()
                 ? Optional.empty()
                 : Optional.of("No street of " + file.getFileName()

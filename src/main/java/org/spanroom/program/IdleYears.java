@@ -34,14 +34,17 @@ public final class IdleYears {
         }
         var words = new ArrayList<String>();
         if (!past.isEmpty()) {
-            words.add(named(rules, past) + (past.size() == 1 ? " ends" : " end") + " before the run date "
-                    + rules.readyOn()
-                    + ", so no work is planned there; set first_day of the program's config to a later day, or leave it empty");
+            words.add(
+                    named(rules, past) + (past.size() == 1 ? " ends" : " end") + " before the run date "
+                            + rules.readyOn()
+                            + ", so no work is planned there; set first_day of the program's config to a later day, or leave it empty");
         }
         if (!closed.isEmpty()) {
             String stops = rules.stops().stream().map(Closure::name).distinct().collect(Collectors.joining(", "));
             words.add("no working day of " + named(rules, closed) + " is open: closed by "
-                    + (stops.isEmpty() ? "no stop window, but the days left have no shift" : "stop windows (" + stops + ")")
+                    + (stops.isEmpty()
+                            ? "no stop window, but the days left have no shift"
+                            : "stop windows (" + stops + ")")
                     + "; change from and until of stop_windows, or shifts_per_week of crews, in the program's config");
         }
         return words;

@@ -81,8 +81,9 @@ class LongLineTest {
 
         assertThat(StretchNoise.suffices(trace)).isTrue();
         List<Bend> bends = finder.find(trace, SWEEP_M).list();
-        assertThat(bends).hasSize(24).allSatisfy(bend -> assertThat(bend.deflection().deg())
-                .isCloseTo(30, within(0.5)));
+        assertThat(bends)
+                .hasSize(24)
+                .allSatisfy(bend -> assertThat(bend.deflection().deg()).isCloseTo(30, within(0.5)));
         // Noise hides the radius of some.
         assertThat(bends.stream().filter(bend -> !bend.radiusAssumed()))
                 .hasSizeGreaterThan(8)

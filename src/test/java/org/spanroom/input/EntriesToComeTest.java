@@ -54,7 +54,8 @@ class EntriesToComeTest {
                     assertThat(finding.featureId()).isEqualTo("entry 2");
                     assertThat(finding.field()).isEqualTo("date");
                     assertThat(finding.detail())
-                            .startsWith("line 3: status of B1:V1:V2 is dated 2027-04-01, after the run date 2027-03-31, and counts")
+                            .startsWith(
+                                    "line 3: status of B1:V1:V2 is dated 2027-04-01, after the run date 2027-03-31, and counts")
                             .contains("names entry 2 in supersedes", "on_date", "as_of");
                 });
     }

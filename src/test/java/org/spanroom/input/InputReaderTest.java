@@ -246,16 +246,16 @@ class InputReaderTest {
                 .line(line(), 0L, 1_000_000L)
                 .line(line(), 300L, 300L);
 
-        List<Route> routes = routes(
-                layer,
-                "innerduct_count: N, cable_count: C",
-                "plausible: {innerduct_count: {least: 0, most: 300}, cable_count: {least: 0, most: 300}}\n"
-                        + "assumed: {cable_count: 2}\n");
+        List<Route> routes = routes(layer, "innerduct_count: N, cable_count: C", """
+                plausible: {innerduct_count: {least: 0, most: 300}, cable_count: {least: 0, most: 300}}
+                assumed: {cable_count: 2}
+                """);
 
         Duct implausible = routes.get(0).duct();
         assertThat(implausible.contents().cableCount()).isEqualTo(2);
-        assertThat(implausible.rejected()).singleElement().satisfies(value -> assertThat(value.recorded())
-                .isEqualTo("1000000"));
+        assertThat(implausible.rejected())
+                .singleElement()
+                .satisfies(value -> assertThat(value.recorded()).isEqualTo("1000000"));
         assertThat(of(FindingCode.IMPLAUSIBLE_VALUE)).singleElement().satisfies(finding -> {
             assertThat(finding.featureId()).isEqualTo("1");
             assertThat(finding.field()).isEqualTo("C");
