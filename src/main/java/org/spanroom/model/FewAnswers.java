@@ -13,6 +13,7 @@ import java.util.function.Function;
  * @param <V> an answer
  */
 public final class FewAnswers<K, V> {
+    /** Threads that add an answer at the same moment may exceed it by one each. */
     private static final int MOST = 1000;
 
     private final Map<K, V> known = new ConcurrentHashMap<>();
