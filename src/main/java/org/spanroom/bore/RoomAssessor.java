@@ -19,7 +19,7 @@ import org.spanroom.model.network.Unrecoverable;
  * others; whichever thread asks first, the answer depends on the sizes only. Safe for use by several threads.
  */
 public final class RoomAssessor {
-    /** Names the way of searching: what another way found is no answer for this one. Change it with the search. */
+    /** Names the way of searching: what another way found is not an answer for this one. Change it with the search. */
     public static final String METHOD = "2";
 
     /** As many as a city of half a million ducts has; about a kilobyte each. */

@@ -26,7 +26,7 @@ final class ConfigFiles {
         return file.startsWith(here) ? here.relativize(file) : file;
     }
 
-    /** What is there and is no file: a pipe, such as {@code /dev/stdin} or one that a shell makes. */
+    /** Returns whether a config exists and is not a regular file: a pipe, such as {@code /dev/stdin} or one that a shell makes. */
     private static boolean isPiped(Path config) {
         return Files.exists(config) && !Files.isRegularFile(config);
     }

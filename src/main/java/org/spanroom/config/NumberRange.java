@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 
 /**
- * What a number of a config may be: a value of a size that occurs, and mostly zero.
+ * The range of a number of a config: sizes that occur in practice and, for most numbers, zero.
  *
  * @param leastInUnit the smallest size of a number that is not zero: a smaller one is a slip, and its reciprocal may be infinite
  * @param mostInUnit the largest
@@ -24,7 +24,7 @@ record NumberRange(double leastInUnit, double mostInUnit, Sign sign, String unit
         ANY
     }
 
-    /** A negative zero is treated as a negative number where there may be none. */
+    /** Where negative numbers are not allowed, a negative zero is not allowed either. */
     boolean contains(double number) {
         double size = Math.abs(number);
         boolean isNegative = Double.compare(number, 0.0) < 0;

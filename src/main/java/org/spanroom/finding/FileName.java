@@ -6,11 +6,11 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /**
- * Names of files as texts. Java turns them into bytes by the charset of the locale that the program is started in, so that a name may be
- * fine and yet not to be opened.
+ * Names of files as texts. Java turns them into bytes by the charset of the locale that the program is started in, so a file with a valid name
+ * may still not open.
  */
 public final class FileName {
-    /** Stands for bytes that are no text in the charset of the locale. */
+    /** Stands for bytes that are not text in the charset of the locale. */
     private static final char UNREADABLE = '\uFFFD';
 
     private static final int LAST_ASCII = 0x7F;

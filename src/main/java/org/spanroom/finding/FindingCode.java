@@ -29,7 +29,7 @@ public enum FindingCode {
     CABLES_EXCEED_CELLS(Severity.SUSPECT, "a sleeve is recorded with more cables and reserved cells than it has cells"),
     CONTENTS_OVERFILL(Severity.SUSPECT, "the area of the recorded contents exceeds the bore"),
     CONTENTS_CANNOT_FIT(Severity.SUSPECT, "the recorded contents cannot fit the recorded bore"),
-    CONTENTS_TOO_MANY(Severity.SUSPECT, "the contents are so many that what fits or goes in is undecided"),
+    CONTENTS_TOO_MANY(Severity.SUSPECT, "the duct holds so much that it is not decided what fits"),
     CONTENTS_ROW_UNUSABLE(Severity.REJECTED, "a row of the contents table cannot be used"),
     CONTENTS_DUCT_UNKNOWN(Severity.SUSPECT, "the contents table names a duct that is not in the routes layer"),
     // The field book

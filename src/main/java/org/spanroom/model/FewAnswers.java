@@ -5,13 +5,15 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
- * Answers to questions of which a network has few, each found once: the words of its records. Where they are more than expected, as in
- * records of free text, further ones are found again each time, so that memory stays small. Safe for use by several threads.
+ * Remembers the answers to questions of which a network asks few different ones, such as what a word in its records means. Where there are
+ * more than a thousand, as in free text, the answers to further ones are found each time, so that memory stays small. Safe for use by several
+ * threads.
  *
  * @param <K> a question, equal questions having equal answers
  * @param <V> an answer
  */
 public final class FewAnswers<K, V> {
+    /** Threads that add an answer at the same moment may exceed it by one each. */
     private static final int MOST = 1000;
 
     private final Map<K, V> known = new ConcurrentHashMap<>();

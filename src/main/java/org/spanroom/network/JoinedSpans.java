@@ -109,6 +109,21 @@ final class JoinedSpans implements ChainSpans {
     }
 
     @Override
+    public double drawnLengthM(int at) {
+        return spans.get(at).ends.drawnM();
+    }
+
+    @Override
+    public Line lonLat(int at) {
+        return spans.get(at).lonLat;
+    }
+
+    @Override
+    public List<String> routeIds(int at) {
+        return spans.get(at).routeIds;
+    }
+
+    @Override
     public boolean hasElevations() {
         return spans.stream().anyMatch(span -> span.lonLat.hasZ());
     }

@@ -14,8 +14,8 @@ import org.spanroom.output.columns.StandingColumns;
 import org.spanroom.output.table.Column;
 
 /**
- * A span in its place, of which only that is known which is not packed with its row: its names, which the network holds anyway, and what follows
- * from all spans together.
+ * A span in its place, with only what is not packed with its row: its names, which the network holds anyway, and what follows from all spans
+ * together.
  *
  * @param number in the list of spans
  * @param bankPlace as of a {@link RankedSpan}

@@ -17,8 +17,8 @@ import org.spanroom.finding.FileName;
 import org.spanroom.finding.InputException;
 
 /**
- * A part of the record of an earlier run, member by member. The file lies open in a folder: a member that is no such value as the program
- * writes there ends the command in one line.
+ * A part of the record of an earlier run, member by member. Anyone can edit the file, so a member that does not hold what the program writes
+ * there ends the command with one line.
  */
 final class RecordJson {
     static final String NAME_A_RUN = "Name the folder of a run with --run.";
@@ -40,17 +40,17 @@ final class RecordJson {
     /**
      * Reads the whole record.
      *
-     * @throws InputException if it is no JSON object
+     * @throws InputException if it is not a JSON object
      */
     static RecordJson read(Path file) {
         try {
             JsonNode root = new ObjectMapper().readTree(Files.readString(file));
             if (!root.isObject()) {
-                throw new InputException(file, "it is no record of a run (no JSON object)", NAME_A_RUN);
+                throw new InputException(file, "it is not the record of a run (not a JSON object)", NAME_A_RUN);
             }
             return new RecordJson(file, "", root);
         } catch (JsonProcessingException | CharacterCodingException failure) {
-            throw new InputException(file, "it is no record of a run (not JSON)", NAME_A_RUN, failure);
+            throw new InputException(file, "it is not the record of a run (not JSON)", NAME_A_RUN, failure);
         } catch (IOException failure) {
             throw new InputException(file, "it cannot be read", NAME_A_RUN, failure);
         }

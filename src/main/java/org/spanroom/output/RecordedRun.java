@@ -60,7 +60,9 @@ public record RecordedRun(
                 lengths(root.section("lengths_m")),
                 root.text("output_crs"),
                 root.count(SpanColumns.RUN_NAME),
-                root.has(RunJson.RUN_SPANS_FORMAT) ? (int) root.count(RunJson.RUN_SPANS_FORMAT) : 0,
+                root.has(RunJson.RUN_SPANS_FORMAT)
+                        ? (int) Math.min(Integer.MAX_VALUE, root.count(RunJson.RUN_SPANS_FORMAT))
+                        : 0,
                 root.text(RunJson.OUTPUT_CRS_DEFINITION),
                 root.has(RunJson.FILTER),
                 inputs);

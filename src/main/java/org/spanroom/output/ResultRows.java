@@ -144,15 +144,20 @@ final class ResultRows {
                     progress.accept(appended.spans());
                 })
                 .run();
-        results.packed().ifPresent(packed -> packed.rows().addZones(zones));
+        packed().ifPresent(packed -> packed.rows().addZones(zones));
         Results kept = kept().withZones(zones.counted(results.zones()));
         ofRun.forEach(table -> table.accept(kept));
     }
 
     private SpanRows newRows() {
-        return results.packed().isPresent() && forUsers.isPresent()
-                ? new PackedSpanRows(results.packed().get(), forLater.table(), forUsers.get())
-                : new SpanChunk();
+        return packed().<SpanRows>map(packed ->
+                        new PackedSpanRows(packed, forLater.table(), forUsers.orElseThrow()))
+                .orElseGet(SpanChunk::new);
+    }
+
+    /** Returns the packed rows, where rows are written from them: zones were then counted as they were packed. */
+    private Optional<PackedResult> packed() {
+        return results.packed().filter(packed -> forUsers.isPresent());
     }
 
     private void fill(SpanRows rows, int chunk) {

@@ -29,7 +29,6 @@ import org.spanroom.output.columns.SpanLayout;
 
 /** Enters what a crew reported: the rows of a close-out file become entries of the field book, all of them or, if asked for, the good ones. */
 public final class CloseoutRun {
-
     private final Request request;
     private final Progress progress;
 

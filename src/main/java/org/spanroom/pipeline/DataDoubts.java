@@ -10,6 +10,7 @@ import org.spanroom.model.bore.CrossSection;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.ContentsSource;
+import org.spanroom.model.network.Sleeve;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.Assessment;
 
@@ -47,8 +48,9 @@ final class DataDoubts {
         if (!leftOut && !leftOpen) {
             return Optional.empty();
         }
-        String recorded = Counted.of(contents.innerducts().size(), "innerduct") + " and "
-                + Counted.of(contents.cables().size(), "cable");
+        long cells = contents.sleeves().stream().mapToLong(Sleeve::cells).sum();
+        String recorded = Counted.of(contents.innerducts().size(), "innerduct") + ", "
+                + Counted.of(contents.cableCount(), "cable") + " and " + Counted.of(cells, "cell") + " of sleeves";
         String outcome = leftOut
                 ? "more than a cross-section is calculated for; its room is unknown"
                 : "the work limit of a cross-section left an answer undecided, which counts as not fitting";

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.spanroom.config.NearestWord;
 import org.spanroom.config.ProgramConfig;
 import org.spanroom.config.ProgramConfigReader;
@@ -21,27 +20,36 @@ final class ProgramNames {
     private ProgramNames() {}
 
     /**
-     * Returns if the run's config has each kind of zone that the program's config names.
+     * Demands that the run's config has each kind of zone that the program's config names.
      *
      * @param kinds those of the run's config
      * @throws InputException if it lacks one
      */
     static void demandKinds(RecordedRun run, ProgramConfig config, Set<String> kinds) {
-        Stream<String> closed =
-                config.closedZoneKinds().equals(ProgramConfigReader.shipped().closedZoneKinds())
-                        ? Stream.of()
-                        : config.closedZoneKinds().stream();
-        Stream.concat(config.stopWindows().stream().flatMap(window -> window.zoneKinds().stream()), closed)
-                .filter(kind -> !kinds.contains(kind))
-                .findFirst()
-                .ifPresent(kind -> {
-                    throw new InputException(
-                            run.file(),
-                            "the run has no kind of permit zone '" + kind + "', which the program's config names",
-                            "Name a key of permit.kinds; the nearest are "
-                                    + String.join(", ", NearestWord.nearest(kind, List.copyOf(kinds), MOST_SHOWN))
-                                    + ".");
-                });
+        for (ProgramConfig.StopWindow window : config.stopWindows()) {
+            demandKinds(run, "zone_kinds of the stop window '" + window.name() + "'", window.zoneKinds(), kinds);
+        }
+        List<String> closed = config.closedZoneKinds();
+        if (!closed.equals(ProgramConfigReader.shipped().closedZoneKinds())) {
+            demandKinds(run, "closed_zone_kinds", closed, kinds);
+        }
+    }
+
+    private static void demandKinds(RecordedRun run, String key, List<String> named, Set<String> kinds) {
+        for (String kind : named) {
+            if (!kinds.contains(kind)) {
+                throw new InputException(
+                        run.file(),
+                        "the run has no kind of permit zone '" + kind + "', which " + key
+                                + " of the program's config names",
+                        kinds.isEmpty()
+                                ? "Its config has no permit.kinds: remove the name."
+                                : "Name a key of permit.kinds; the nearest are "
+                                        + String.join(
+                                                ", ", NearestWord.nearest(kind, List.copyOf(kinds), MOST_SHOWN))
+                                        + ".");
+            }
+        }
     }
 
     /** Returns which districts of the limits no span has; empty if each has one. */
@@ -50,7 +58,7 @@ final class ProgramNames {
         spans.forEach(span -> unknown.remove(span.district()));
         return unknown.isEmpty()
                 ? Optional.empty()
-                : Optional.of("no span has in " + config.district() + " what most_in_work names: "
+                : Optional.of("most_in_work names what no span has in the column " + config.district() + ": "
                         + unknown.stream().map(name -> "'" + name + "'").collect(Collectors.joining(", ")));
     }
 }

@@ -15,7 +15,7 @@ import org.spanroom.rank.TopScores;
 
 /**
  * Confidence in the rank of each span of a run. First every ranked span is given, in any order and by any thread; then what came of
- * it is requested. Of each span three numbers are kept; the few that may belong to the top are simulated again.
+ * it is requested. Of each span three numbers and two flags are kept; the few that may belong to the top are simulated again.
  */
 final class RankConfidenceRun {
     private static final double LOW_SHARE = 0.1;

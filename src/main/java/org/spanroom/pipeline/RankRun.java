@@ -31,7 +31,6 @@ import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.survey.SurveyStop;
 import org.spanroom.output.OutputSettings;
-import org.spanroom.output.PackedResult;
 import org.spanroom.output.PackedSpans;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.Results;
@@ -39,11 +38,9 @@ import org.spanroom.output.RunRecord;
 import org.spanroom.output.Selection;
 import org.spanroom.output.WrittenResults;
 import org.spanroom.output.columns.SpanColumns;
-import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.folder.OutputFolder;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.rank.Ranking;
-import org.spanroom.rank.Rescoring;
 
 /** The whole main job, from layers to ranked layers. Read {@link #run} first: each line is a stage, each stage a package. */
 public final class RankRun {
@@ -80,7 +77,7 @@ public final class RankRun {
         Optional<ReferenceSystem> askedCrs = askedCrs(config.output());
         PackingMemory.check(config.output());
         ProgramFolder.demandOutside(config.output().resultsFolder(), filesRead());
-        Selection selection = choice.of(SpanColumns.all(layout(config)), config);
+        Selection selection = choice.of(SpanColumns.all(RowStore.layoutOfAll(config)), config);
         try (var folder = ResultWriter.begin(settings(overwrite, ReferenceSystem.crs84()))) {
             return run(new RunStart(version, startedAt, overwrite, selection, folder), askedCrs);
         }
@@ -101,21 +98,12 @@ public final class RankRun {
         return files;
     }
 
-    /** Returns what is known of the tables before anything is read. */
-    private static SpanLayout layout(RunConfig config) {
-        return new SpanLayout(
-                new Rescoring(config.scoring(), config.room()).criteria(),
-                false,
-                config.inputs().routes().keep(),
-                ColumnGroup.all(),
-                config.inputs().fieldBook().file().isPresent());
-    }
-
     private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
         Spans spans = readAndCut();
         Network network = spans.network();
-        Optional<PackedSpans> rows =
-                start.selection().isAll() ? packedRows(network, spans.roomForRows()) : Optional.empty();
+        Optional<PackedSpans> rows = start.selection().isAll() && spans.roomForRows()
+                ? RowStore.of(config, network.spans())
+                : Optional.empty();
         AssessedSpans ranked = rank(network, spans.permits(), spans.learned(), rows);
         var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
         List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config), progress);
@@ -140,7 +128,7 @@ public final class RankRun {
                 record,
                 config.inputs().routes().keep(),
                 start.selection(),
-                rows.flatMap(all -> packed(all, ranked, bankPlaces)));
+                rows.flatMap(all -> RowStore.result(all, ranked, bankPlaces)));
         OutputSettings settings =
                 settings(start.overwrite(), askedCrs.orElse(spans.crs().identified()));
         WrittenResults written = write(results, settings, start.folder());
@@ -154,13 +142,6 @@ public final class RankRun {
                 contents,
                 survey,
                 written);
-    }
-
-    private static Optional<PackedResult> packed(PackedSpans rows, AssessedSpans ranked, BankPlaces bankPlaces) {
-        return rows.isComplete()
-                ? Optional.of(
-                        new PackedResult(rows, ranked.figures(), place -> ranked.placed(place, bankPlaces.at(place))))
-                : Optional.empty();
     }
 
     private static String sectionWords(RunSections sections, List<SurveyStop> survey) {
@@ -216,21 +197,6 @@ public final class RankRun {
                 inputs.records().stream().map(RankRun::recordOf).toList(),
                 LearnedOfRun.chances(config, inputs),
                 roomForRows);
-    }
-
-    /** Returns the store for rows; nothing where groups of columns are asked for, which take a second assessment. */
-    private Optional<PackedSpans> packedRows(Network network, boolean hasRoom) {
-        if (!hasRoom || !ColumnGroup.named(config.output().columns()).isEmpty()) {
-            return Optional.empty();
-        }
-        var written = new SpanLayout(
-                new Rescoring(config.scoring(), config.room()).criteria(),
-                network.spans().hasElevations(),
-                config.inputs().routes().keep(),
-                Set.of(),
-                config.inputs().fieldBook().file().isPresent());
-        return Optional.of(
-                new PackedSpans(written, config.units(), network.spans().size()));
     }
 
     private static InputRecord routes(InputData inputs) {

@@ -111,8 +111,8 @@ public final class FieldCheckFinder {
     /**
      * What was found of a span.
      *
-     * @param open whether it is open if the span belongs to the top, so far that knowledge may be worth a check
-     * @param checks worth making; none where nothing is open
+     * @param open whether it is so uncertain that the span belongs to the top that a check may be worth making
+     * @param checks worth making; none where it is certain enough
      */
     public record Found(boolean open, List<FieldCheck> checks) {
         private static final Found SETTLED = new Found(false, List.of());
@@ -125,9 +125,9 @@ public final class FieldCheckFinder {
     /** Returns the checks worth making on one ranked span. */
     public Found find(RankedSpan ranked, SpanOutlook span) {
         int tops = countTops(span);
-        // No knowledge makes a decision right more often than always.
+        // A check cannot avert more wrong decisions than there are.
         int wrong = Math.min(tops, SAMPLES - tops);
-        if (wrong / (double) SAMPLES < leastChangeRatio) {
+        if (wrong == 0 || wrong / (double) SAMPLES < leastChangeRatio) {
             return Found.SETTLED;
         }
         Counts[] counts = counts(span);
@@ -146,7 +146,7 @@ public final class FieldCheckFinder {
         return new Found(true, checks);
     }
 
-    /** Draws only where it is open what will come of it. */
+    /** Draws only the samples in which the span may be among the top. */
     private int countTops(SpanOutlook span) {
         TopChance chance = TopChance.of(simulation, span, thresholds, SAMPLES);
         if (chance.mostRatio(SAMPLES) < leastChangeRatio) {

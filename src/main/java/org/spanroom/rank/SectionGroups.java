@@ -106,6 +106,7 @@ public final class SectionGroups {
 
         private final IntFunction<SectionKey> keys;
         private final int[] hashes;
+
         /** Numbers from 1, 0 in a free slot. */
         private int[] slots = new int[FIRST_SLOTS];
 

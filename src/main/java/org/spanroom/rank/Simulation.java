@@ -112,8 +112,8 @@ public final class Simulation {
     }
 
     /**
-     * Returns the most that a span can score, whatever its friction and its state: never less than what it scores. In a hundredth of the
-     * time of drawing.
+     * Returns the most that a span can score, whatever its friction and its condition: never less than what it scores. Takes a hundredth of
+     * the time of drawing.
      *
      * @param samples so many of each situation; all later ones repeat these if {@link #period} divides it
      * @return points by situation and sample; 0 where a situation gains no room

@@ -219,7 +219,7 @@ class ExplainCommandTest {
                 .isEqualTo("spanroom: " + folder
                         + ": the folder holds no run (no run.json). Name the folder of a run with --run.\n");
         assertThat(broken.complaint())
-                .contains("it is no record of a run (not JSON)")
+                .contains("it is not the record of a run (not JSON)")
                 .hasLineCount(1);
         assertThat(hollow.complaint())
                 .contains("inputs.file must be a text, and is missing")

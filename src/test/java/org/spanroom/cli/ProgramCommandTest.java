@@ -494,7 +494,7 @@ class ProgramCommandTest {
         assertThat(csv(folder.resolve("out").resolve("reserve.csv")))
                 .extracting(row -> row.get("span_id"))
                 .doesNotContain(failed);
-        assertThat(explain(failed, folder.resolve("out"))).contains("no candidate");
+        assertThat(explain(failed, folder.resolve("out"))).contains("not a candidate");
     }
 
     /** Positions of a span that is done are free: a connection of its section is served before any work, at no cost. */
@@ -564,7 +564,7 @@ class ProgramCommandTest {
         assertThat(explain(chosen.get("span_id"), whole))
                 .contains(chosen.get("first_day"), chosen.get("apply_by"), chosen.get("crew"), chosen.get("why"));
         assertThat(explain(reserve.get("span_id"), whole)).contains(reserve.get("why_not"), "place in the reserve");
-        assertThat(explain(MUST_NOT, whole)).contains("no candidate", "must_not");
+        assertThat(explain(MUST_NOT, whole)).contains("not a candidate", "must_not");
         assertThat(explain(chosen.get("span_id"), whole, "--run", run.toString()))
                 .contains(chosen.get("why"), "Annual program");
         JsonNode json = JSON.readTree(explain(chosen.get("span_id"), whole, "--json"));
@@ -581,7 +581,7 @@ class ProgramCommandTest {
 
         assertThat(found.exitCode()).as(found.err()).isZero();
         assertThat(found.out().replaceAll("\\s+", " "))
-                .contains("no span has in src_inspector what most_in_work names: 'North pier', 'Nowhere'");
+                .contains("most_in_work names what no span has in the column src_inspector: 'North pier', 'Nowhere'");
     }
 
     @ParameterizedTest
@@ -605,8 +605,8 @@ class ProgramCommandTest {
                 "change_money: 1                   | --failed H10-2:V10:V1 | 3 | which --failed names; H10-2:V10:V11",
                 "totals_by: [ownr]                 | | 3 | the run has no column 'ownr', which totals_by; owner",
                 "district: src_inspectr            | | 3 | the run has no column 'src_inspectr', which district; src_inspector",
-                "closed_zone_kinds: [evnt]         | | 3 | the run has no kind of permit zone 'evnt'; event",
-                "first_day: 2027-02-01~crews: [{name: Early, shifts_per_week: 4, shift_hours: 7.5, shifts: days}]~stop_windows: [{name: w, from: 07-01, until: 07-31, zone_kinds: [skool]}] | | 3 | no kind of permit zone 'skool'; school",
+                "closed_zone_kinds: [evnt]         | | 3 | the run has no kind of permit zone 'evnt', which closed_zone_kinds; event",
+                "first_day: 2027-02-01~crews: [{name: Early, shifts_per_week: 4, shift_hours: 7.5, shifts: days}]~stop_windows: [{name: w, from: 07-01, until: 07-31, zone_kinds: [skool]}] | | 3 | no kind of permit zone 'skool', which zone_kinds of the stop window 'w'; school",
                 "yeers: [{money: 5}]               | | 3 | yeers; years",
                 "years: [{money: -5}]              | | 3 | money",
                 "years: []                         | | 3 | years",

@@ -3,6 +3,7 @@ package org.spanroom.pipeline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -10,6 +11,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.spanroom.config.RunConfig;
 import org.spanroom.config.ShippedConfig;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
 import org.spanroom.model.bend.Bends;
@@ -24,11 +27,13 @@ import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Sleeve;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.network.SpanList;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.pull.Beside;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.GateAnswer;
 import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.permit.PermitAssessor;
@@ -103,6 +108,28 @@ class RoomOfSpanTest {
 
         assertThat(row.rank()).hasValue(1);
         assertThat(row.score().totalPoints()).isNaN();
+    }
+
+    /** One innerduct and 400 cells: the room is unknown, though the contents are not, and every place that says so says why. */
+    @Test
+    void moreThanACrossSectionIsCalculatedForIsCalledSo() {
+        List<Sleeve> sleeves = Collections.nCopies(4, new Sleeve("s", 100, 0, List.of()));
+        Assessment assessed = assessor.assess(0, span(new Contents(List.of(INCH), sleeves, List.of(), true), List.of()));
+        var findings = new FindingLog();
+
+        new DataDoubts(findings).report(assessed);
+
+        assertThat(assessed.room().now()).isEmpty();
+        assertThat(findings.all()).singleElement().satisfies(found -> {
+            assertThat(found.code()).isEqualTo(FindingCode.CONTENTS_TOO_MANY);
+            assertThat(found.detail()).startsWith("1 innerduct, 1 cable and 400 cells of sleeves: ");
+        });
+        assertThat(RankRun.ranking(CONFIG, LearnedChances.NONE)
+                        .among(SpanList.of(List.of(assessed.span())))
+                        .gates(assessed))
+                .filteredOn(answer -> answer.gate().key().equals("no_room_gained"))
+                .extracting(GateAnswer::evidence)
+                .containsExactly("unknown because the duct holds more than a cross-section is calculated for");
     }
 
     @Test

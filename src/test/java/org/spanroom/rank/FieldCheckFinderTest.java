@@ -105,6 +105,20 @@ class FieldCheckFinderTest {
                 .isEmpty();
     }
 
+    /** Without a least change too: how many spans are open must not depend on what was known when a span was looked at first. */
+    @Test
+    void whatNoKnowledgeCanChangeIsNotOpenWhateverTheLeastChange() {
+        var finder = new FieldCheckFinder(
+                simulation((place, quantity) -> place == 0 ? quantity : 0), TOP_FROM_5, 0, ACCESS);
+
+        assertThat(finder.find(ranked(HandMade.sound()), outlook(0, EASY, cables(0, 0, 1, 3))).open())
+                .isFalse();
+        assertThat(finder.find(ranked(HandMade.sound()), outlook(0, EASY, cables(0, 0, 1, 9))).open())
+                .isFalse();
+        assertThat(finder.find(ranked(HandMade.sound()), outlook(0.3, EASY, cables(0, 0, 1, 9))).open())
+                .isTrue();
+    }
+
     /**
      * Where a blocked duct alone decides, the expected change is the chance that it is blocked. At the shipped chance of a duct that is
      * recorded as sound all of 200 spans have the check: a limit of the same size took it or left it by the noise of the samples.

@@ -147,7 +147,7 @@ public record Room(
         int all = -1;
         for (int i = 0; i < hours.length; i++) {
             PullChoice choice = choices.get(i);
-            // The choice that leaves everything in takes no hours: in a duct of innerducts it leaves some in.
+            // Only a recovery has hours; the choice that leaves everything in cannot take all innerducts out.
             if (choice.allowed() && choice.isRecovery() && choice.innerductsLeft() == 0) {
                 boolean more = all < 0 || gainedPerHour(choice, hours[i]) > gainedPerHour(choices.get(all), hours[all]);
                 all = more ? i : all;

@@ -42,7 +42,9 @@ public final class Explanation {
         parts.add(ExplanationDuct.of(explained.span().duct()));
         ExplanationFieldRecord.add(parts, explained.span().duct().fieldRecord());
         parts.add(ExplanationRoom.bends(explained.assessment().bends()))
-                .add(ExplanationRoom.of(explained.assessment().room()))
+                .add(ExplanationRoom.of(
+                        explained.assessment().room(),
+                        explained.assessment().span().duct().contents().known()))
                 .add(ExplanationPulls.of(explained, units))
                 .add(ExplanationPermits.of(explained.assessment().permits(), units))
                 .add(ExplanationVault.of(explained.span(), SpanEnd.A, explained.needsAtA()))

@@ -41,7 +41,8 @@ final class ExplanationRoom {
                 .number("arc_length_m", "arc", bend.arcLengthM(), 2, "m");
     }
 
-    static ExplanationSection of(Room room) {
+    /** @param contentsKnown whether it is recorded or assumed what lies in the duct */
+    static ExplanationSection of(Room room, boolean contentsKnown) {
         var parts = new ExplanationParts()
                 .number("bore_area_mm2", "bore area", room.boreAreaMm2(), 1, "mm2")
                 .number("fill_now_pct", "filled now", percent(room.fillNowRatio()), 2, "%")
@@ -62,8 +63,10 @@ final class ExplanationRoom {
                 .word("binding_rule", "limited by", room.bindingRule())
                 .text("proposal_reason", "why some innerducts stay", room.proposalReason());
         choices(parts, room);
-        return parts.section(
-                "room", room.now().isPresent() ? "Room" : "Room: unknown because the contents are unknown");
+        String unknown = contentsKnown
+                ? "Room: unknown because the duct holds more than a cross-section is calculated for"
+                : "Room: unknown because the contents are unknown";
+        return parts.section("room", room.now().isPresent() ? "Room" : unknown);
     }
 
     private static void now(ExplanationParts parts, Room room) {

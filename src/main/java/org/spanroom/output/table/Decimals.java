@@ -15,6 +15,7 @@ public final class Decimals {
     private static final long[] POWERS_OF_TEN = {
         1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000
     };
+
     /** Of a long. */
     private static final int MOST_DIGITS = 19;
 

@@ -1,7 +1,6 @@
 package org.spanroom.output.table;
 
 import java.util.Arrays;
-import org.jspecify.annotations.Nullable;
 import org.spanroom.model.SpreadsheetText;
 
 /**
@@ -23,7 +22,7 @@ public final class Row<R> implements CellSink {
     private final Table<R> table;
     private final int size;
     private final Cells cells;
-    private final Place place;
+    private final RowPlace place;
     private int next;
 
     /** The cells of a row, which a row with fewer columns may share. */
@@ -56,52 +55,12 @@ public final class Row<R> implements CellSink {
         }
     }
 
-    /** The shape of a row in the systems that it is asked for in. */
-    private static final class Place {
-        private final OutputCrs frame;
-        private final OutputCrs lonLat = OutputCrs.lonLat();
-        private Shape shape = Shape.EMPTY;
-        private @Nullable Shape placed;
-        private @Nullable Shape onLonLat;
-
-        Place(OutputCrs frame) {
-            this.frame = frame;
-        }
-
-        void begin(Shape itsShape) {
-            shape = itsShape;
-            placed = null;
-            onLonLat = null;
-        }
-
-        Shape placed() {
-            Shape known = placed;
-            if (known == null) {
-                known = frame.place(shape);
-                placed = known;
-            }
-            return known;
-        }
-
-        Shape onLonLat() {
-            if (frame.isLonLat()) {
-                return placed();
-            }
-            Shape known = onLonLat;
-            if (known == null) {
-                known = lonLat.place(shape);
-                onLonLat = known;
-            }
-            return known;
-        }
-    }
-
     /** Begins rows whose shapes may be asked for in the given frame. */
     Row(Table<R> table, OutputCrs frame) {
         this.table = table;
         size = table.columns().size();
         cells = new Cells(size);
-        place = new Place(frame);
+        place = new RowPlace(frame);
     }
 
     private Row(Row<R> whole, int columns) {
@@ -250,7 +209,7 @@ public final class Row<R> implements CellSink {
 
     /** Returns whether the row has a shape that the frame of the layers has no place for. */
     public boolean isWithoutPlace() {
-        return placed().isEmpty() && !place.shape.isEmpty();
+        return place.isWithoutPlace();
     }
 
     /** Returns the shape in longitude and latitude, rounded as in every layer. */

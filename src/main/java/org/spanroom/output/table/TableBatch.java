@@ -47,7 +47,7 @@ public final class TableBatch<R> {
         }
     }
 
-    /** Returns the first columns of every row that is added later, for other files. */
+    /** Returns the first columns of every row that is added later, for other files; this batch must have a file, or no row is calculated. */
     public Row<R> firstColumns(int columns) {
         return row.first(columns);
     }

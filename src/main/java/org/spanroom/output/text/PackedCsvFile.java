@@ -103,7 +103,8 @@ public final class PackedCsvFile implements TableFile {
             }
             try {
                 if (packer != null) {
-                    packer.finish();
+                    // Also gives back what the library holds outside of the heap, which no collector sees.
+                    packer.close();
                     packer = null;
                 }
             } catch (IOException failure) {
