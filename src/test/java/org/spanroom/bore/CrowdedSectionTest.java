@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.Random;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,12 +16,12 @@ import org.spanroom.model.bore.Room;
 import org.spanroom.model.bore.RoomSettings;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Cable;
-import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Sleeve;
+import org.spanroom.testing.Ducts;
 
 /** Cross-sections as crowded as records can claim, just fitting or just not: the work on each ends, counted and not timed. */
 class CrowdedSectionTest {
@@ -150,20 +148,6 @@ class CrowdedSectionTest {
     }
 
     private static Duct duct(double insideMm, Contents contents) {
-        return new Duct(
-                "d",
-                "",
-                BoreShape.ROUND,
-                insideMm,
-                "",
-                "",
-                false,
-                contents,
-                false,
-                Condition.SOUND,
-                "",
-                "",
-                OptionalInt.empty(),
-                Set.of());
+        return Ducts.sound(BoreShape.ROUND, insideMm, contents);
     }
 }

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Collections;
 import java.util.List;
-import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,11 +17,11 @@ import org.spanroom.model.bore.Catalog.OuterDuct;
 import org.spanroom.model.bore.PackingOutcome;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.Cable;
-import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Service;
+import org.spanroom.testing.Ducts;
 
 /** What the trade says of ducts, checked against every duct of that size in the shipped catalog. */
 class TradeFactsTest {
@@ -93,21 +91,7 @@ class TradeFactsTest {
     }
 
     private static Duct duct(OuterDuct size, Contents contents) {
-        return new Duct(
-                "d",
-                "",
-                size.boreShape(),
-                size.insideDiameterMm(),
-                "",
-                "",
-                false,
-                contents,
-                false,
-                Condition.SOUND,
-                "",
-                "",
-                OptionalInt.empty(),
-                Set.of());
+        return Ducts.sound(size.boreShape(), size.insideDiameterMm(), contents);
     }
 
     private static Catalog shipped() {

@@ -1,22 +1,17 @@
 package org.spanroom.input;
 
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
-import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Cable;
-import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
-import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
-import org.spanroom.model.network.VaultSite;
+import org.spanroom.testing.Ducts;
 
 /** Two spans between three vaults for a fuzzer: one duct with recorded contents, one with assumed ones. */
 final class FuzzedNetwork {
@@ -27,7 +22,7 @@ final class FuzzedNetwork {
     }
 
     static List<Vault> vaults() {
-        return vaultIds().stream().map(FuzzedNetwork::vault).toList();
+        return vaultIds().stream().map(Ducts::vault).toList();
     }
 
     static Network network() {
@@ -49,37 +44,6 @@ final class FuzzedNetwork {
     }
 
     private static Span span(String duct, String from, String to, Contents contents, Set<Term> assumed) {
-        Line line = Line.ofXy(0, 0, 100, 0);
-        return new Span(
-                duct + ":" + from + ":" + to,
-                new Duct(
-                        duct,
-                        "B1",
-                        BoreShape.ROUND,
-                        101.6,
-                        "",
-                        "",
-                        false,
-                        contents,
-                        false,
-                        Condition.UNKNOWN,
-                        "",
-                        "",
-                        OptionalInt.empty(),
-                        assumed),
-                List.of("r"),
-                vault(from),
-                vault(to),
-                line,
-                line,
-                100,
-                100,
-                0,
-                0,
-                "");
-    }
-
-    private static Vault vault(String id) {
-        return new Vault(0, id, 0, 0, List.of(), OptionalDouble.empty(), "", VaultSite.UNKNOWN);
+        return Ducts.span(Ducts.round(duct, "B1", 101.6, contents, assumed), from, to, Line.ofXy(0, 0, 100, 0));
     }
 }

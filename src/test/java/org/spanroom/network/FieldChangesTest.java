@@ -24,7 +24,6 @@ import org.spanroom.model.fieldwork.FactValue;
 import org.spanroom.model.fieldwork.FieldEntry;
 import org.spanroom.model.fieldwork.FieldFact;
 import org.spanroom.model.fieldwork.WorkStatus;
-import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
@@ -36,8 +35,7 @@ import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Sleeve;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.UsualItems;
-import org.spanroom.model.network.Vault;
-import org.spanroom.model.network.VaultSite;
+import org.spanroom.testing.Ducts;
 
 /** What entries of the field book change of a duct. */
 class FieldChangesTest {
@@ -87,30 +85,11 @@ class FieldChangesTest {
     }
 
     private static Duct duct(Contents contents, Term... assumed) {
-        return new Duct(
-                "D1",
-                "B1",
-                BoreShape.ROUND,
-                101.6,
-                "",
-                "",
-                false,
-                contents,
-                false,
-                Condition.UNKNOWN,
-                "",
-                "",
-                OptionalInt.empty(),
-                Set.of(assumed));
+        return Ducts.round("D1", "B1", 101.6, contents, Set.of(assumed));
     }
 
     private static Span span(Duct duct) {
-        Line line = Line.ofXy(0, 0, 100, 0);
-        return new Span("D1:V1:V2", duct, List.of("r"), vault("V1"), vault("V2"), line, line, 100, 100, 0, 0, "");
-    }
-
-    private static Vault vault(String id) {
-        return new Vault(0, id, 0, 0, List.of(), OptionalDouble.empty(), "", VaultSite.UNKNOWN);
+        return Ducts.span(duct, "V1", "V2", Line.ofXy(0, 0, 100, 0));
     }
 
     private FieldChanges.Applied applied(Duct duct) {

@@ -23,8 +23,6 @@ import org.spanroom.model.fieldwork.FieldBook;
 import org.spanroom.model.fieldwork.FieldEntry;
 import org.spanroom.model.fieldwork.FieldFact;
 import org.spanroom.model.fieldwork.WorkStatus;
-import org.spanroom.model.network.BoreShape;
-import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.InsideSize;
@@ -35,6 +33,7 @@ import org.spanroom.model.network.Vault;
 import org.spanroom.model.network.VaultFacts;
 import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.network.VolumeBasis;
+import org.spanroom.testing.Ducts;
 
 /** Which spans and vaults the entries of a field book reach. */
 class FieldOverlayTest {
@@ -69,39 +68,9 @@ class FieldOverlayTest {
                 "book.csv");
     }
 
-    private static Vault vault(String id) {
-        return new Vault(0, id, 0, 0, List.of(), OptionalDouble.empty(), "", VaultSite.UNKNOWN);
-    }
-
     private static Span span(String duct, String from, String to) {
-        Line line = Line.ofXy(1, 2, 101, 2);
-        return new Span(
-                duct + ":" + from + ":" + to,
-                new Duct(
-                        duct,
-                        "",
-                        BoreShape.ROUND,
-                        100,
-                        "",
-                        "",
-                        false,
-                        Contents.UNKNOWN,
-                        false,
-                        Condition.UNKNOWN,
-                        "",
-                        "",
-                        OptionalInt.empty(),
-                        Set.of()),
-                List.of("r"),
-                vault(from),
-                vault(to),
-                line,
-                line,
-                100,
-                100,
-                0,
-                0,
-                "");
+        return Ducts.span(
+                Ducts.round(duct, "", 100, Contents.UNKNOWN, Set.of()), from, to, Line.ofXy(1, 2, 101, 2));
     }
 
     private static final Network NETWORK = new Network(
@@ -113,7 +82,7 @@ class FieldOverlayTest {
 
     @Test
     void withoutEntriesNothingIsReplaced() {
-        List<Vault> vaults = List.of(vault("V1"));
+        List<Vault> vaults = List.of(Ducts.vault("V1"));
 
         assertSame(NETWORK, overlay().spans(NETWORK));
         assertSame(vaults, overlay().vaults(vaults));
@@ -161,7 +130,7 @@ class FieldOverlayTest {
                 .say("V9", FieldFact.VAULT_WATER, "", "yes")
                 .say("V8", FieldFact.OXYGEN, "", "20.9");
         FieldOverlay overlay = overlay();
-        overlay.vaults(List.of(vault("V1")));
+        overlay.vaults(List.of(Ducts.vault("V1")));
         assertSame(NETWORK, overlay.spans(NETWORK));
 
         assertEquals(
@@ -184,7 +153,7 @@ class FieldOverlayTest {
                 .say("V1", FieldFact.VAULT_INSPECTED, "", "2027-02-28")
                 .say("V1", FieldFact.VAULT_KIND, "", "handhole")
                 .say("V2", FieldFact.VAULT_VOLUME, "", "9");
-        List<Vault> vaults = overlay().vaults(List.of(vault("V1"), vault("V2"), vault("V3")));
+        List<Vault> vaults = overlay().vaults(List.of(Ducts.vault("V1"), Ducts.vault("V2"), Ducts.vault("V3")));
 
         Vault first = vaults.get(0);
         assertEquals(new VaultSite(OptionalDouble.of(15), Answer.YES, "", Answer.UNKNOWN), first.site());
@@ -200,6 +169,6 @@ class FieldOverlayTest {
                 first.facts());
         assertEquals("handhole", first.kind());
         assertEquals(VolumeBasis.RECORDED, vaults.get(1).facts().volumeBasis());
-        assertEquals(vault("V3"), vaults.get(2));
+        assertEquals(Ducts.vault("V3"), vaults.get(2));
     }
 }

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.spanroom.config.RunConfig;
@@ -18,7 +17,6 @@ import org.spanroom.model.Term;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Cable;
-import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
@@ -38,6 +36,7 @@ import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.testing.Changed;
+import org.spanroom.testing.Ducts;
 
 /** What the room of a duct means for the rest of a span's assessment. */
 class RoomOfSpanTest {
@@ -177,21 +176,7 @@ class RoomOfSpanTest {
     }
 
     private static Duct duct(Contents contents, List<RejectedValue> rejected) {
-        var plain = new Duct(
-                "d",
-                "",
-                BoreShape.ROUND,
-                3.998 * IN,
-                "",
-                "",
-                false,
-                contents,
-                false,
-                Condition.SOUND,
-                "",
-                "",
-                OptionalInt.empty(),
-                Set.of());
+        Duct plain = Ducts.sound(BoreShape.ROUND, 3.998 * IN, contents);
         return Changed.of(plain, "rejected", rejected);
     }
 
