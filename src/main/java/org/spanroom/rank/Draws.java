@@ -27,6 +27,7 @@ final class Draws {
     private final long orderKey;
     private int orderedSample = -1;
     private int place; // of that sample in the sequences
+
     Draws(int seed, String spanId) {
         long hash = mixed(STEP * (seed + 1L));
         for (byte octet : spanId.getBytes(StandardCharsets.UTF_8)) {
