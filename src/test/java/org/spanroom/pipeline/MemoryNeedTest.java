@@ -85,16 +85,16 @@ class MemoryNeedTest {
                 .hasMessageContaining("java -Xmx1261m");
     }
 
-    /** Of a simulation each span keeps a mask of eight bytes, four numbers of four, and nine of money. */
+    /** Of a simulation each span keeps a mask of eight bytes, three numbers of four, two marks, and nine numbers of money. */
     @Test
     void whatASimulationKeepsCountsToo() {
         assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 276 * MEBIBYTE))
                 .doesNotThrowAnyException();
         assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 275 * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class);
-        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (276 + 60) * MEBIBYTE))
+        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (276 + 58) * MEBIBYTE))
                 .doesNotThrowAnyException();
-        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (275 + 60) * MEBIBYTE))
+        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (275 + 58) * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class);
     }
 

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -37,7 +39,7 @@ class PackingMemoryTest {
     void whatOneRunFoundTheNextOneKnows() {
         Path file = folder.resolve("new").resolve("packings.txt");
         var first = new RoomAssessor(ShippedConfig.get().room());
-        first.assess(duct());
+        first.assess(duct(42));
         memory(file).keep(first);
 
         var second = new RoomAssessor(ShippedConfig.get().room());
@@ -45,6 +47,30 @@ class PackingMemoryTest {
 
         assertThat(second.known()).isEqualTo(first.known()).isNotEmpty();
         assertThat(findings.all()).isEmpty();
+    }
+
+    @Test
+    void aFileThatHoldsAllThatIsKnownStaysAsItIs() throws IOException {
+        Path file = folder.resolve("packings.txt");
+        var first = new RoomAssessor(ShippedConfig.get().room());
+        first.assess(duct(42));
+        memory(file).keep(first);
+        FileTime longAgo = FileTime.from(Instant.EPOCH);
+        Files.setLastModifiedTime(file, longAgo);
+
+        learnMore(file, duct(42));
+        assertThat(Files.getLastModifiedTime(file)).isEqualTo(longAgo);
+
+        learnMore(file, duct(36));
+        assertThat(Files.getLastModifiedTime(file)).isGreaterThan(longAgo);
+    }
+
+    private void learnMore(Path file, Duct duct) {
+        var next = new RoomAssessor(ShippedConfig.get().room());
+        PackingMemory memory = memory(file);
+        memory.recall(next);
+        next.assess(duct);
+        memory.keep(next);
     }
 
     @Test
@@ -90,8 +116,8 @@ class PackingMemoryTest {
                 Optional.of(file));
     }
 
-    private static Duct duct() {
-        var innerduct = new Innerduct("i", 42, 4, List.of(new Cable("c", 12, 0.1, Service.LIVE)));
+    private static Duct duct(double innerductMm) {
+        var innerduct = new Innerduct("i", innerductMm, 4, List.of(new Cable("c", 12, 0.1, Service.LIVE)));
         return new Duct(
                 "d",
                 "",
