@@ -150,8 +150,7 @@ final class ResultRows {
     }
 
     private SpanRows newRows() {
-        return packed().<SpanRows>map(packed ->
-                        new PackedSpanRows(packed, forLater.table(), forUsers.orElseThrow()))
+        return packed().<SpanRows>map(packed -> new PackedSpanRows(packed, forLater.table(), forUsers.orElseThrow()))
                 .orElseGet(SpanChunk::new);
     }
 

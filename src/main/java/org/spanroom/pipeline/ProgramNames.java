@@ -45,8 +45,7 @@ final class ProgramNames {
                         kinds.isEmpty()
                                 ? "Its config has no permit.kinds: remove the name."
                                 : "Name a key of permit.kinds; the nearest are "
-                                        + String.join(
-                                                ", ", NearestWord.nearest(kind, List.copyOf(kinds), MOST_SHOWN))
+                                        + String.join(", ", NearestWord.nearest(kind, List.copyOf(kinds), MOST_SHOWN))
                                         + ".");
             }
         }

@@ -31,8 +31,8 @@ final class RowStore {
     /** Returns the store for rows; nothing where groups of columns are asked for, which take a second assessment. */
     static Optional<PackedSpans> of(RunConfig config, SpanList spans) {
         return ColumnGroup.named(config.output().columns()).isEmpty()
-                ? Optional.of(new PackedSpans(
-                        layout(config, spans.hasElevations(), Set.of()), config.units(), spans.size()))
+                ? Optional.of(
+                        new PackedSpans(layout(config, spans.hasElevations(), Set.of()), config.units(), spans.size()))
                 : Optional.empty();
     }
 

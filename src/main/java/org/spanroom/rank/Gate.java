@@ -146,9 +146,10 @@ enum Gate {
                 .then()
                 .map(choice -> count(choice.positionsNow(), "position") + " today, "
                         + count(choice.positionsAfter(), "position") + " after")
-                .orElse(span.contents().known()
-                        ? "unknown because the duct holds more than a cross-section is calculated for"
-                        : "unknown because the contents are unknown");
+                .orElse(
+                        span.contents().known()
+                                ? "unknown because the duct holds more than a cross-section is calculated for"
+                                : "unknown because the contents are unknown");
     }
 
     private static String condition(SpanFacts span) {

@@ -69,8 +69,7 @@ class FieldOverlayTest {
     }
 
     private static Span span(String duct, String from, String to) {
-        return Ducts.span(
-                Ducts.round(duct, "", 100, Contents.UNKNOWN, Set.of()), from, to, Line.ofXy(1, 2, 101, 2));
+        return Ducts.span(Ducts.round(duct, "", 100, Contents.UNKNOWN, Set.of()), from, to, Line.ofXy(1, 2, 101, 2));
     }
 
     private static final Network NETWORK = new Network(

@@ -16,15 +16,12 @@ class RecordedRunTest {
     @Test
     void aFormatBeyondAnyIsNotTakenForOurs() throws IOException {
         long beyond = (1L << Integer.SIZE) + RecordedSpans.FORMAT;
-        Files.writeString(
-                folder.resolve("run.json"),
-                """
+        Files.writeString(folder.resolve("run.json"), """
                 {"version": "1", "spans": 1, "run_spans": 1, "run_spans_format": %d,
                  "lengths_m": {"routes": 1, "spans": 1, "remainders": 0},
                  "inputs": [{"role": "routes", "file": "r.geojson", "sha256": "0",
                              "features_read": 1, "features_used": 1, "features_rejected": 0}]}
-                """
-                        .formatted(beyond));
+                """.formatted(beyond));
 
         assertThat(RecordedRun.read(folder).spansFormat()).isNotEqualTo(RecordedSpans.FORMAT);
     }

@@ -113,7 +113,8 @@ class RoomOfSpanTest {
     @Test
     void moreThanACrossSectionIsCalculatedForIsCalledSo() {
         List<Sleeve> sleeves = Collections.nCopies(4, new Sleeve("s", 100, 0, List.of()));
-        Assessment assessed = assessor.assess(0, span(new Contents(List.of(INCH), sleeves, List.of(), true), List.of()));
+        Assessment assessed =
+                assessor.assess(0, span(new Contents(List.of(INCH), sleeves, List.of(), true), List.of()));
         var findings = new FindingLog();
 
         new DataDoubts(findings).report(assessed);

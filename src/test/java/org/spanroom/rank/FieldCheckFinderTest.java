@@ -108,14 +108,17 @@ class FieldCheckFinderTest {
     /** Without a least change too: how many spans are open must not depend on what was known when a span was looked at first. */
     @Test
     void whatNoKnowledgeCanChangeIsNotOpenWhateverTheLeastChange() {
-        var finder = new FieldCheckFinder(
-                simulation((place, quantity) -> place == 0 ? quantity : 0), TOP_FROM_5, 0, ACCESS);
+        var finder =
+                new FieldCheckFinder(simulation((place, quantity) -> place == 0 ? quantity : 0), TOP_FROM_5, 0, ACCESS);
 
-        assertThat(finder.find(ranked(HandMade.sound()), outlook(0, EASY, cables(0, 0, 1, 3))).open())
+        assertThat(finder.find(ranked(HandMade.sound()), outlook(0, EASY, cables(0, 0, 1, 3)))
+                        .open())
                 .isFalse();
-        assertThat(finder.find(ranked(HandMade.sound()), outlook(0, EASY, cables(0, 0, 1, 9))).open())
+        assertThat(finder.find(ranked(HandMade.sound()), outlook(0, EASY, cables(0, 0, 1, 9)))
+                        .open())
                 .isFalse();
-        assertThat(finder.find(ranked(HandMade.sound()), outlook(0.3, EASY, cables(0, 0, 1, 9))).open())
+        assertThat(finder.find(ranked(HandMade.sound()), outlook(0.3, EASY, cables(0, 0, 1, 9)))
+                        .open())
                 .isTrue();
     }
 
