@@ -37,8 +37,8 @@ public record BoundSettings(
     /** Beyond these an integer program may take minutes. */
     private static final int MOST_QUICK_LINKS = 60;
 
-    /** Links times demands beyond which it may take minutes too: 60 links with 100 demands. */
-    private static final long MOST_FLOWS = 6000;
+    /** With more demands than this, fewer links are tried, since an integer program has a flow for each of both. */
+    private static final long USUAL_DEMANDS = 100;
 
     /** As many equal requests make a step take twice as long: all choices of how many pass in which direction are compared. */
     private static final int EQUAL_DEMANDS = 64;
@@ -103,6 +103,6 @@ public record BoundSettings(
     /** Returns whether an integer program of a network is tried. */
     boolean isSmall(ReducedNetwork network) {
         long links = network.links().size();
-        return links <= mostLinks && links * network.demands().size() <= MOST_FLOWS;
+        return links <= mostLinks && links * network.demands().size() <= mostLinks * USUAL_DEMANDS;
     }
 }
