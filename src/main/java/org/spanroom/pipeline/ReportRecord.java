@@ -92,12 +92,19 @@ final class ReportRecord {
     }
 
     List<RateLine> rates() {
-        return config.rates().standard().entrySet().stream()
-                .map(entry -> rate(entry.getKey(), entry.getValue()))
-                .toList();
+        var lines = new ArrayList<RateLine>();
+        config.rates().standard().forEach((key, rate) -> lines.add(rate(key, "", rate)));
+        config.rates()
+                .byVaultKind()
+                .forEach(row -> lines.add(rate(row.rate(), ", vaults of kind " + row.kind(), row.there())));
+        config.rates()
+                .byZoneKind()
+                .forEach(row -> lines.add(rate(row.rate(), ", zones of kind " + row.kind(), row.there())));
+        return lines;
     }
 
-    private RateLine rate(RateKey key, Rate rate) {
+    /** @param where which spans or vaults have another rate than the standard one, after a comma; empty for that one */
+    private RateLine rate(RateKey key, String where, Rate rate) {
         String name = key.key();
         int unit = List.of("_hours", "_money", "_ratio", "_m3", "_m2").stream()
                 .filter(name::endsWith)
@@ -107,7 +114,7 @@ final class ReportRecord {
         String per = name.contains("_per_") ? name.substring(begin(name)) : name.substring(unit);
         String label = name.substring(0, name.length() - per.length());
         return new RateLine(
-                label.replace('_', ' '),
+                label.replace('_', ' ') + where,
                 number(rate.value()) + " (" + number(rate.low()) + " to " + number(rate.high()) + ")",
                 per.replace("_", " ").strip().replace("money", config.rates().currency()),
                 rate.source(),

@@ -139,13 +139,11 @@ final class ReportTexts {
     }
 
     private Optional<String> rates() {
-        long all = config.rates().standard().size();
-        long illustrative = config.rates().standard().values().stream()
-                .filter(ReportTexts::isIllustrative)
-                .count();
+        List<Rate> all = config.rates().all();
+        long illustrative = all.stream().filter(ReportTexts::isIllustrative).count();
         return illustrative == 0
                 ? Optional.empty()
-                : Optional.of(illustrative + " of " + all
+                : Optional.of(illustrative + " of " + all.size()
                         + " rates are illustrative: put in your own prices and hours before you budget with these"
                         + " figures.");
     }

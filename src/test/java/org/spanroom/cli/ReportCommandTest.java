@@ -338,7 +338,7 @@ class ReportCommandTest {
                 "1,243 of 2,466 spans are candidates.",
                 "USD 15.6 million",
                 "13.4 million to 18.1 million",
-                "rates are illustrative",
+                "83 of 101 rates are illustrative", // as in the layers: those of kinds of vaults and zones too
                 "factor of two",
                 "permit-required confined space",
                 "Measure first at vault",

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.model.Check;
 
@@ -50,6 +51,14 @@ public record RateSettings(
     /** Returns the rate that applies where no other one does. */
     Rate rate(RateKey key) {
         return Objects.requireNonNull(standard.get(key));
+    }
+
+    /** Returns every rate: the standard ones, then those of kinds of vaults and of zones. */
+    public List<Rate> all() {
+        return Stream.concat(
+                        standard.values().stream(),
+                        Stream.concat(byVaultKind.stream(), byZoneKind.stream()).map(RateOverride::there))
+                .toList();
     }
 
     /** Returns whether a recorded word means a surface, so that none needs to be assumed. */
