@@ -69,10 +69,7 @@ public enum HostileLine {
     NOISY_ARC {
         @Override
         void draw(Pen pen) {
-            pen.draw(vertex -> {
-                double turnRad = pen.unevenM() / WIDE_RADIUS_M;
-                pen.polar(WIDE_RADIUS_M + pen.noiseM(), turnRad);
-            });
+            pen.drawNoisyArc(WIDE_RADIUS_M);
         }
     },
 
@@ -80,10 +77,7 @@ public enum HostileLine {
     NOISY_RING {
         @Override
         void draw(Pen pen) {
-            pen.draw(vertex -> {
-                double turnRad = pen.unevenM() / RING_RADIUS_M;
-                pen.polar(RING_RADIUS_M + pen.noiseM(), turnRad);
-            });
+            pen.drawNoisyArc(RING_RADIUS_M);
         }
     },
 
@@ -163,6 +157,14 @@ public enum HostileLine {
             for (vertex = 0; vertex < xy.length / 2; vertex++) {
                 stroke.draw(vertex);
             }
+        }
+
+        /** Draws vertices unevenly apart about an arc. */
+        void drawNoisyArc(double radiusM) {
+            draw(number -> {
+                double turnRad = unevenM() / radiusM;
+                polar(radiusM + noiseM(), turnRad);
+            });
         }
 
         /** Returns the distance after another step of 0.1 to 1 m. */

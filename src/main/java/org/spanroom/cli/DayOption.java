@@ -16,6 +16,6 @@ final class DayOption {
     static LocalDate of(String option, String text) {
         return CalendarDay.find(text)
                 .orElseThrow(() -> new UsageException(
-                        option + ": '" + text + "' is not a day such as 2027-03-31, in the years 1900 to 2200"));
+                        option + ": '" + text + "' is not a day such as 2027-03-31, " + CalendarDay.YEARS));
     }
 }

@@ -204,14 +204,12 @@ public record ProgramConfig(
     private static void checked(String name, String from, String until) {
         Check.notBlank("name", name);
         if (!YearlyDays.isDay(from)) {
-            throw new IllegalArgumentException(
-                    "from must be a month and day such as 12-15, or a date in the years 1900 to 2200, was '" + from
-                            + "'");
+            throw new IllegalArgumentException("from must be a month and day such as 12-15, or a date "
+                    + CalendarDay.YEARS + ", was '" + from + "'");
         }
         if (!YearlyDays.isDay(until) || YearlyDays.isDate(from) != YearlyDays.isDate(until)) {
-            throw new IllegalArgumentException(
-                    "until must be a month and day such as 01-31, or a date in the years 1900 to 2200, like from; was '"
-                            + until + "'");
+            throw new IllegalArgumentException("until must be a month and day such as 01-31, or a date "
+                    + CalendarDay.YEARS + ", like from; was '" + until + "'");
         }
         if (YearlyDays.isDate(from) && until.compareTo(from) < 0) {
             throw new IllegalArgumentException("until must not be before from, was '" + until + "'");

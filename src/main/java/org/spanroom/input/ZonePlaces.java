@@ -5,7 +5,7 @@ import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Counted;
-import org.spanroom.model.Line;
+import org.spanroom.model.Surroundings;
 import org.spanroom.model.network.Route;
 import org.spanroom.model.permit.Zone;
 
@@ -14,28 +14,7 @@ import org.spanroom.model.permit.Zone;
  * reference system and a filtered export look so, and without a word the permits would merely be missing.
  */
 final class ZonePlaces {
-    /** About 5 km: a layer of one town has some zone as near as that, whatever the shape of the town. */
-    private static final double NEAR_DEG = 0.05;
-
-    private static final double FULL_TURN_DEG = 360;
-
-    private double westDeg = Double.POSITIVE_INFINITY;
-    private double southDeg = Double.POSITIVE_INFINITY;
-    private double eastDeg = Double.NEGATIVE_INFINITY;
-    private double northDeg = Double.NEGATIVE_INFINITY;
-
-    private ZonePlaces(List<Route> routes) {
-        routes.forEach(route -> add(route.lonLat()));
-    }
-
-    private void add(Line lonLat) {
-        for (int i = 0; i < lonLat.size(); i++) {
-            westDeg = Math.min(westDeg, lonLat.x(i));
-            eastDeg = Math.max(eastDeg, lonLat.x(i));
-            southDeg = Math.min(southDeg, lonLat.y(i));
-            northDeg = Math.max(northDeg, lonLat.y(i));
-        }
-    }
+    private ZonePlaces() {}
 
     /**
      * Reports the files.
@@ -43,7 +22,8 @@ final class ZonePlaces {
      * @param zones of all files, in their order
      */
     static void report(LayerFilesReader.Read<Zone> zones, List<Route> routes, FindingLog findings) {
-        var places = new ZonePlaces(routes);
+        var places = new Surroundings();
+        routes.forEach(route -> places.add(route.lonLat()));
         int next = 0;
         for (LayerFilesReader.FileRead file : zones.files()) {
             InputRecord record = file.record();
@@ -55,30 +35,19 @@ final class ZonePlaces {
                         : "none of its " + Counted.of(record.featuresRead(), "feature") + " can be used as a zone";
                 findings.add(Finding.of(FindingCode.ZONES_FAR_FROM_ROUTES, record.source(), "", unused));
             } else if (!routes.isEmpty()
-                    && zones.items().subList(first, next).stream().noneMatch(places::isNear)) {
+                    && zones.items().subList(first, next).stream().noneMatch(zone -> isNear(zone, places))) {
                 findings.add(Finding.of(
                         FindingCode.ZONES_FAR_FROM_ROUTES,
                         record.source(),
                         "",
                         "none of its " + Counted.of(next - first, "zone")
-                                + " is within about 5 km of the routes; check " + "its reference system, read as "
+                                + " is " + Surroundings.NEAR + " of the routes; check its reference system, read as "
                                 + file.crs().name() + ", and the order of its axes"));
             }
         }
     }
 
-    private boolean isNear(Zone zone) {
-        return zone.outlines().stream().map(Zone.Outline::shell).anyMatch(this::isNear);
-    }
-
-    private boolean isNear(Line shell) {
-        var extent = new ZonePlaces(List.of());
-        extent.add(shell);
-        boolean up = extent.southDeg <= northDeg + NEAR_DEG && extent.northDeg >= southDeg - NEAR_DEG;
-        return up && (isAcross(extent, 0) || isAcross(extent, FULL_TURN_DEG) || isAcross(extent, -FULL_TURN_DEG));
-    }
-
-    private boolean isAcross(ZonePlaces other, double turnDeg) {
-        return other.westDeg + turnDeg <= eastDeg + NEAR_DEG && other.eastDeg + turnDeg >= westDeg - NEAR_DEG;
+    private static boolean isNear(Zone zone, Surroundings places) {
+        return zone.outlines().stream().map(Zone.Outline::shell).anyMatch(places::isNear);
     }
 }

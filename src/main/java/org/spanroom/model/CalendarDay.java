@@ -11,11 +11,14 @@ import java.util.Optional;
  * from which years of calendars or dates beyond the last one would follow.
  */
 public final class CalendarDay {
-    /** What a text must be, for people. */
-    public static final String WANTED = "a date in the form 2027-03-31, in the years 1900 to 2200";
-
     private static final int FIRST_YEAR = 1900;
     private static final int LAST_YEAR = 2200;
+
+    /** Which years, for people. */
+    public static final String YEARS = "in the years " + FIRST_YEAR + " to " + LAST_YEAR;
+
+    /** What a text must be, for people. */
+    public static final String WANTED = "a date in the form 2027-03-31, " + YEARS;
 
     private CalendarDay() {}
 

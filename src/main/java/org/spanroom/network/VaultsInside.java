@@ -3,6 +3,7 @@ package org.spanroom.network;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.network.Vault;
 
@@ -26,6 +27,9 @@ final class VaultsInside {
     }
 
     void report() {
+        if (IntStream.range(0, places.count()).noneMatch(places::isFootprint)) {
+            return;
+        }
         var grid = new PlaceGrid(CELL_M, places.count());
         for (int number = 0; number < places.count(); number++) {
             grid.add(number, places.vault(number).lonDeg(), places.vault(number).latDeg(), 0);

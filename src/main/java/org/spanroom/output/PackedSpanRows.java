@@ -46,7 +46,7 @@ final class PackedSpanRows implements SpanRows {
         }
 
         /** Returns whether these rows are the first columns of others, and their shapes in the same system. */
-        boolean begin(Rows others) {
+        boolean areFirstOf(Rows others) {
             return section.frame().equals(others.section.frame())
                     && order.length <= others.order.length
                     && Arrays.equals(order, 0, order.length, others.order, 0, order.length);
@@ -59,7 +59,7 @@ final class PackedSpanRows implements SpanRows {
         this.reader = packed.rows().newReader();
         this.forLater = new Rows(forLater, packed.rows());
         this.forUsers = new Rows(forUsers, packed.rows());
-        shared = this.forUsers.begin(this.forLater)
+        shared = this.forUsers.areFirstOf(this.forLater)
                 ? Optional.of(this.forLater.batch.firstColumns(this.forUsers.order.length))
                 : Optional.empty();
     }

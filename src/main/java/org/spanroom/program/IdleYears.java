@@ -41,10 +41,8 @@ public final class IdleYears {
         }
         if (!closed.isEmpty()) {
             String stops = rules.stops().stream().map(Closure::name).distinct().collect(Collectors.joining(", "));
-            words.add("no working day of " + named(rules, closed) + " is open: closed by "
-                    + (stops.isEmpty()
-                            ? "no stop window, but the days left have no shift"
-                            : "stop windows (" + stops + ")")
+            words.add("no working day of " + named(rules, closed) + " is open: "
+                    + (stops.isEmpty() ? "its days have no shift" : "stop windows close it (" + stops + ")")
                     + "; change from and until of stop_windows, or shifts_per_week of crews, in the program's config");
         }
         return words;

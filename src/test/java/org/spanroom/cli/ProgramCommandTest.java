@@ -455,7 +455,7 @@ class ProgramCommandTest {
             delimiter = '|',
             value = {
                 "first_day: 1990-01-01|years 1, 2, 3 (1990-01-01 to 1992-12-31) end before the run date",
-                "'stop_windows: [{name: all year, from: 01-01, until: 12-31, zone_kinds: []}]'|is open: closed by stop windows (all year)",
+                "'stop_windows: [{name: all year, from: 01-01, until: 12-31, zone_kinds: []}]'|is open: stop windows close it (all year)",
                 "'stop_windows: [{name: all year, from: 01-01, until: 12-31, zone_kinds: []}]'|has a day in the program; ",
                 "'objective: {position_money: 0, served_ratio: 0, saving_ratio: 0, length_money_per_m: 0}'|no span is a candidate",
             })
