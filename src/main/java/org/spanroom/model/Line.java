@@ -52,7 +52,7 @@ public final class Line {
     }
 
     /**
-     * Returns the same line in about half the memory, where all its ordinates are decimal numbers of at most nine places and none is far
+     * Returns the same line in a third of the memory or less, where all its ordinates are decimal numbers of at most nine places and none is far
      * from the first; else this one. Every ordinate stays the same to the last bit.
      */
     public Line compact() {
@@ -68,7 +68,7 @@ public final class Line {
     }
 
     private int count() {
-        return ordinates != null ? ordinates.length : steps == null ? 0 : steps.count();
+        return ordinates != null ? ordinates.length : steps == null ? 0 : steps.count(dimension);
     }
 
     /** Returns the number of vertices. */

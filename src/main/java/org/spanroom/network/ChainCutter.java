@@ -31,7 +31,7 @@ final class ChainCutter {
     private List<VaultCrossing> drawnPasses = List.of();
     private final ChainTips tips;
     private final List<JoinedSpans.Joined> joined = new ArrayList<>();
-    private final RouteSpans.Packer packer;
+    private final RoutePacker packer;
     private CompensatedSum drawn = new CompensatedSum();
     private double remainderM;
 
@@ -51,7 +51,7 @@ final class ChainCutter {
         recorded = context.recorded();
         closeCuts = new CloseCuts(settings.minimumSpanM(), tooClose);
         lineEnds = new LineEnds(settings, places);
-        packer = new RouteSpans.Packer(places.vaults());
+        packer = new RoutePacker(places.vaults());
         tips = new ChainTips(recorded);
     }
 
@@ -250,7 +250,7 @@ final class ChainCutter {
 
     private void add(Cut fromCut, Cut toCut, List<ChainLink> pieces, double drawnM, double lengthM) {
         drawn.add(drawnM);
-        var ends = new RouteSpans.Packer.Ends(
+        var ends = new RoutePacker.Ends(
                 fromCut.vault(),
                 toCut.vault(),
                 lengthM,
@@ -275,7 +275,7 @@ final class ChainCutter {
         }
     }
 
-    private JoinedSpans.Joined joined(RouteSpans.Packer.Ends ends, List<ChainLink> pieces) {
+    private JoinedSpans.Joined joined(RoutePacker.Ends ends, List<ChainLink> pieces) {
         Route first = pieces.get(0).route();
         return new JoinedSpans.Joined(
                 first.duct().id(),

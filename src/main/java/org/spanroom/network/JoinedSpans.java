@@ -34,7 +34,7 @@ final class JoinedSpans implements ChainSpans {
             Vault from,
             Vault to,
             Line lonLat,
-            RouteSpans.Packer.Ends ends,
+            RoutePacker.Ends ends,
             String positionQuality) {
         Joined {
             routeIds = List.copyOf(routeIds);

@@ -1,6 +1,5 @@
 package org.spanroom.network;
 
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.model.Line;
@@ -11,42 +10,59 @@ import org.spanroom.model.network.SpanName;
 import org.spanroom.model.network.Vault;
 
 /**
- * The spans of one route, packed into about a hundred bytes each and put together when they are requested: the vertices between its
- * two ends are the route's own, and its line on the ground follows from them.
+ * The spans of one route, packed into some fifty to a hundred bytes each and put together when they are requested: the vertices between its
+ * two ends are the route's own, and its line on the ground follows from them. Where each span begins as the one before it ends, which is
+ * usual, every such stop is held once.
  */
 final class RouteSpans implements ChainSpans {
-    /** The length that counts and as drawn, offsets from and to; the ordinates of both ends follow. */
-    private static final int NUMBERS = 4;
-
-    /** Vault from, vault to, first of the route's vertices between them, how many. */
-    private static final int PLACES = 4;
-
     /** Marks the first vertex where the line is not a stretch of the route's. */
-    private static final int OWN_LINE = -1;
+    static final int OWN_LINE = -1;
 
     private final Duct duct;
     private final String routeId;
     private final String positionQuality;
     private final Line route;
     private final List<Vault> vaults;
+
+    /** The offset from its vault and the ordinates of each stop, then the drawn length of each span, then, if it differs, the one that counts. */
     private final double[] numbers;
+
+    /** The vault of each stop, then the first of the route's vertices that each span has between its ends, then how many they are. */
     private final int[] places;
+
+    private final boolean linked;
+    private final boolean lengthsDiffer;
     private final Line @Nullable [] own;
 
-    private RouteSpans(Packer packer, Route of) {
+    /**
+     * Puts the spans together; the arrays are its own from now on.
+     *
+     * @param linked whether a span ends at the stop where the next one begins; otherwise each has two stops of its own
+     * @param lengthsDiffer whether the lengths that count follow the drawn ones
+     */
+    RouteSpans(
+            Route of,
+            List<Vault> vaults,
+            double[] numbers,
+            int[] places,
+            boolean linked,
+            boolean lengthsDiffer,
+            Line @Nullable [] own) {
         duct = of.duct();
         routeId = of.id();
         positionQuality = of.positionQuality();
         route = of.lonLat();
-        vaults = packer.vaults;
-        numbers = Arrays.copyOf(packer.numbers, packer.size * stride(route));
-        places = Arrays.copyOf(packer.places, packer.size * PLACES);
-        own = packer.own == null ? null : Arrays.copyOf(packer.own, packer.size);
+        this.vaults = vaults;
+        this.numbers = numbers;
+        this.places = places;
+        this.linked = linked;
+        this.lengthsDiffer = lengthsDiffer;
+        this.own = own;
     }
 
     @Override
     public int size() {
-        return places.length / PLACES;
+        return linked ? (places.length - 1) / 3 : places.length / 4;
     }
 
     @Override
@@ -71,12 +87,12 @@ final class RouteSpans implements ChainSpans {
 
     @Override
     public int fromVault(int at) {
-        return places[at * PLACES];
+        return places[fromStop(at)];
     }
 
     @Override
     public int toVault(int at) {
-        return places[at * PLACES + 1];
+        return places[fromStop(at) + 1];
     }
 
     @Override
@@ -91,12 +107,13 @@ final class RouteSpans implements ChainSpans {
 
     @Override
     public double lengthM(int at) {
-        return numbers[at * stride(route)];
+        int first = stops() * stride() + at;
+        return numbers[lengthsDiffer ? first + size() : first];
     }
 
     @Override
     public double drawnLengthM(int at) {
-        return numbers[at * stride(route) + 1];
+        return numbers[stops() * stride() + at];
     }
 
     @Override
@@ -114,7 +131,7 @@ final class RouteSpans implements ChainSpans {
         Vault from = from(at);
         Vault to = to(at);
         Line line = line(at);
-        int first = at * stride(route);
+        int first = fromStop(at) * stride();
         return new Span(
                 SpanName.first(duct.id(), from.id(), to.id()),
                 duct,
@@ -124,24 +141,24 @@ final class RouteSpans implements ChainSpans {
                 line,
                 GroundLine.of(line, from.elevationM(), to.elevationM()),
                 lengthM(at),
-                numbers[first + 1],
-                numbers[first + 2],
-                numbers[first + 3],
+                drawnLengthM(at),
+                numbers[first],
+                numbers[first + stride()],
                 positionQuality);
     }
 
     private Line line(int at) {
-        int vertex = places[at * PLACES + 2];
+        int vertex = places[stops() + at];
         if (own != null && vertex == OWN_LINE) {
             return own[at];
         }
-        int between = places[at * PLACES + 3];
+        int between = places[stops() + size() + at];
         int dimension = route.hasZ() ? 3 : 2;
         double[] ordinates = new double[dimension * (between + 2)];
-        int ends = at * stride(route) + NUMBERS;
+        int first = fromStop(at) * stride() + 1;
         int put = 0;
         for (int axis = 0; axis < dimension; axis++) {
-            ordinates[put++] = numbers[ends + axis];
+            ordinates[put++] = numbers[first + axis];
         }
         for (int i = vertex; i < vertex + between; i++) {
             ordinates[put++] = route.x(i);
@@ -151,89 +168,25 @@ final class RouteSpans implements ChainSpans {
             }
         }
         for (int axis = 0; axis < dimension; axis++) {
-            ordinates[put++] = numbers[ends + dimension + axis];
+            ordinates[put++] = numbers[first + stride() + axis];
         }
         return Line.wrap(ordinates, dimension == 3);
     }
 
-    private static int stride(Line route) {
-        return NUMBERS + (route.hasZ() ? 6 : 4);
+    private int fromStop(int at) {
+        return linked ? at : 2 * at;
     }
 
-    /** Packs the spans of one route after another. For use by one thread. */
-    static final class Packer {
-        private static final int WHOLE_SEARCHES = 16;
-        private static final int NEAR_SEARCH = 64;
+    private int stops() {
+        return linked ? size() + 1 : 2 * size();
+    }
 
-        private final List<Vault> vaults;
-        private double[] numbers = new double[8 * (NUMBERS + 6)];
-        private int[] places = new int[8 * PLACES];
-        private Line @Nullable [] own;
-        private int size;
-        /** The route's vertex at which the next span should begin, and how many may still be compared without success. */
-        private int next;
+    private int stride() {
+        return stride(route);
+    }
 
-        private long searches;
-
-        Packer(List<Vault> vaults) {
-            this.vaults = vaults;
-        }
-
-        void clear() {
-            size = 0;
-            own = null;
-            next = 0;
-            searches = 0;
-        }
-
-        /** What a span is apart from its line. */
-        record Ends(int fromVault, int toVault, double lengthM, double drawnM, double fromOffsetM, double toOffsetM) {}
-
-        void add(Ends span, SpanLine line, Line route) {
-            if ((size + 1) * PLACES > places.length) {
-                numbers = Arrays.copyOf(numbers, 2 * numbers.length);
-                places = Arrays.copyOf(places, 2 * places.length);
-            }
-            int first = find(line, route);
-            int place = size * PLACES;
-            places[place] = span.fromVault();
-            places[place + 1] = span.toVault();
-            places[place + 2] = first < 0 ? OWN_LINE : first;
-            places[place + 3] = line.size() - 2;
-            if (first < 0) {
-                int room = places.length / PLACES;
-                if (own == null || own.length < room) {
-                    own = own == null ? new Line[room] : Arrays.copyOf(own, room);
-                }
-                own[size] = line.lonLat();
-            }
-            int number = size * stride(route);
-            numbers[number] = span.lengthM();
-            numbers[number + 1] = span.drawnM();
-            numbers[number + 2] = span.fromOffsetM();
-            numbers[number + 3] = span.toOffsetM();
-            int dimension = route.hasZ() ? 3 : 2;
-            for (int axis = 0; axis < dimension; axis++) {
-                numbers[number + NUMBERS + axis] = line.ordinate(false, axis);
-                numbers[number + NUMBERS + dimension + axis] = line.ordinate(true, axis);
-            }
-            size++;
-        }
-
-        /**
-         * Spans follow one another along the route, so that each is looked for where the last one ended. Where that does not find it, a
-         * few times the whole route is searched; a long route whose spans are often no stretch of it would else take for ever.
-         */
-        private int find(SpanLine line, Line route) {
-            boolean whole = searches < WHOLE_SEARCHES;
-            int first = line.firstBetween(route, next, whole ? Integer.MAX_VALUE : NEAR_SEARCH);
-            searches += first < 0 || Math.abs(first - next) > NEAR_SEARCH ? 1 : 0;
-            next = Math.min(route.size(), (first < 0 ? next : first) + line.size() - 2);
-            return first;
-        }
-
-        ChainSpans spans(Route route) {
-            return size == 0 ? JoinedSpans.NONE : new RouteSpans(this, route);
-        }
+    /** Returns how many numbers a stop has. */
+    static int stride(Line route) {
+        return route.hasZ() ? 4 : 3;
     }
 }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A compact line is the line that it was made of, bit for bit; the reader of decimal numbers is the JDK's. */
 class CompactLineTest {
@@ -28,9 +29,10 @@ class CompactLineTest {
         var random = new Random(seed);
         double lon = random.nextDouble(-179, 179);
         double lat = random.nextDouble(-89, 89);
+        double wideDeg = new double[] {0.9, 0.01, 1e-4}[(int) seed % 3];
         double[] xy = new double[2 * (2 + random.nextInt(40))];
         for (int i = 0; i < xy.length; i++) {
-            double near = (i % 2 == 0 ? lon : lat) + random.nextDouble(-0.9, 0.9);
+            double near = (i % 2 == 0 ? lon : lat) + random.nextDouble(-wideDeg, wideDeg);
             xy[i] = Double.parseDouble(String.format(Locale.ROOT, "%." + places + "f", near));
         }
         Line line = Line.ofXy(xy);
@@ -69,6 +71,19 @@ class CompactLineTest {
         }
         assertEquals(line, compact);
         assertEquals(line.reversed(), compact.reversed());
+    }
+
+    /** Steps are held in two, three or four bytes: the last and the first number of each. */
+    @ParameterizedTest
+    @ValueSource(ints = {0x7F, 0x80, 0x7FFF, 0x8000, 0x8001, 0x7FFFFF, 0x800000, 0x800001, 0x1_000_0000})
+    void stepsOfEveryWidthComeOut(int step) {
+        for (int signed : new int[] {step, -step}) {
+            Line line = Line.ofXy(0, 0, signed / 1e6, 1e-6, -1e-6, -signed / 1e6);
+            Line compact = line.compact();
+            assertNotSame(line, compact, "it was to be packed");
+            assertEquals(line, compact);
+            assertEquals(compact, line);
+        }
     }
 
     @Test

@@ -15,12 +15,9 @@ final class HilbertOrder {
 
     private HilbertOrder() {}
 
-    /**
-     * Returns the numbers of the boxes in the order of the curve.
-     *
-     * @param boxes packed: minx, maxx, miny, maxy of each box
-     */
-    static int[] of(float[] boxes, int count) {
+    /** Returns the numbers of the boxes in the order of the curve. */
+    static int[] of(IndexBoxes boxes) {
+        int count = boxes.count();
         var extent = new Envelope();
         for (int i = 0; i < count; i++) {
             extent.expandToInclude(box(boxes, i));
@@ -34,8 +31,7 @@ final class HilbertOrder {
         return Arrays.stream(keys).mapToInt(key -> (int) key).toArray();
     }
 
-    private static Envelope box(float[] boxes, int number) {
-        int at = 4 * number;
-        return new Envelope(boxes[at], boxes[at + 1], boxes[at + 2], boxes[at + 3]);
+    private static Envelope box(IndexBoxes boxes, int number) {
+        return new Envelope(boxes.side(number, 0), boxes.side(number, 1), boxes.side(number, 2), boxes.side(number, 3));
     }
 }

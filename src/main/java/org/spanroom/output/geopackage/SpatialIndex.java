@@ -2,7 +2,6 @@ package org.spanroom.output.geopackage;
 
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.spanroom.output.table.Extent;
 
@@ -25,116 +24,146 @@ final class SpatialIndex {
     private static final int ROOT = 1;
 
     private final SqliteRecord record = new SqliteRecord();
-    private long[] ids = new long[1024];
-    private float[] boxes = new float[4 * 1024];
-    private int count;
+    private final IndexBoxes boxes = new IndexBoxes();
 
     /** The rows or nodes that the nodes of one depth hold, in the order of the curve; those nodes' numbers follow on. */
-    private static final class Level {
-        private final int depth;
-        private final long[] ids;
-        private final float[] boxes;
-        private final int firstNode;
+    private interface Level {
+        int depth();
 
-        Level(int depth, long[] ids, float[] boxes, int firstNode) {
-            this.depth = depth;
-            this.ids = ids;
-            this.boxes = boxes;
-            this.firstNode = firstNode;
+        /** Returns how many rows or nodes they hold. */
+        int size();
+
+        long id(int member);
+
+        float side(int member, int side);
+
+        int firstNode();
+
+        default int nodes() {
+            return (size() + MOST_CELLS - 1) / MOST_CELLS;
         }
 
-        int nodes() {
-            return (ids.length + MOST_CELLS - 1) / MOST_CELLS;
+        default int nodeOf(int member) {
+            return firstNode() + member / MOST_CELLS;
         }
 
-        int nodeOf(int member) {
-            return firstNode + member / MOST_CELLS;
+        default boolean isRoot() {
+            return firstNode() == ROOT;
+        }
+    }
+
+    /** The rows: their boxes stay where they are. */
+    private record Leaves(IndexBoxes boxes, int[] order) implements Level {
+        @Override
+        public int depth() {
+            return 0;
+        }
+
+        @Override
+        public int size() {
+            return order.length;
+        }
+
+        @Override
+        public long id(int member) {
+            return boxes.id(order[member]);
+        }
+
+        @Override
+        public float side(int member, int side) {
+            return boxes.side(order[member], side);
+        }
+
+        @Override
+        public int firstNode() {
+            return order.length <= MOST_CELLS ? ROOT : ROOT + 1;
+        }
+    }
+
+    /** Nodes, which are numbered one after another. */
+    private record Above(int depth, int firstMember, float[] sides, int firstNode) implements Level {
+        static Above of(Level children) {
+            int nodes = children.nodes();
+            float[] sides = new float[IndexBoxes.SIDES * nodes];
+            for (int node = 0; node < nodes; node++) {
+                int from = node * MOST_CELLS;
+                int to = Math.min(from + MOST_CELLS, children.size());
+                for (int side = 0; side < IndexBoxes.SIDES; side++) {
+                    sides[IndexBoxes.SIDES * node + side] = outermost(children, from, to, side);
+                }
+            }
+            int firstNode = nodes <= MOST_CELLS ? ROOT : children.firstNode() + nodes;
+            return new Above(children.depth() + 1, children.firstNode(), sides, firstNode);
+        }
+
+        /** Sides alternate between least and greatest. */
+        private static float outermost(Level level, int from, int to, int side) {
+            float found = level.side(from, side);
+            for (int member = from + 1; member < to; member++) {
+                float other = level.side(member, side);
+                found = side % 2 == 0 ? Math.min(found, other) : Math.max(found, other);
+            }
+            return found;
+        }
+
+        @Override
+        public int size() {
+            return sides.length / IndexBoxes.SIDES;
+        }
+
+        @Override
+        public long id(int member) {
+            return (long) firstMember + member;
+        }
+
+        @Override
+        public float side(int member, int side) {
+            return sides[IndexBoxes.SIDES * member + side];
         }
     }
 
     /** Adds a row's box; rows come in ascending order. */
     void add(long id, Extent box) {
-        if (count == ids.length) {
-            ids = Arrays.copyOf(ids, count * 2);
-            boxes = Arrays.copyOf(boxes, count * 8);
-        }
-        ids[count] = id;
-        boxes[4 * count] = notAbove(box.minX());
-        boxes[4 * count + 1] = notBelow(box.maxX());
-        boxes[4 * count + 2] = notAbove(box.minY());
-        boxes[4 * count + 3] = notBelow(box.maxY());
-        count++;
+        boxes.add(id, box);
     }
 
     /** Returns whether no row has a box; the tables are then right as SQLite made them. */
     boolean isEmpty() {
-        return count == 0;
+        return boxes.count() == 0;
     }
 
     /** Fills the three tables behind the index. */
     void write(SqliteTable nodes, SqliteTable parents, SqliteTable rows) {
-        int[] order = HilbertOrder.of(boxes, count);
+        int[] order = HilbertOrder.of(boxes);
         var levels = new ArrayList<Level>();
-        for (Level level = leaves(order); ; level = above(level)) {
-            levels.add(level);
-            if (level.firstNode == ROOT) {
-                break;
-            }
+        levels.add(new Leaves(boxes, order));
+        while (!last(levels).isRoot()) {
+            levels.add(Above.of(last(levels)));
         }
         putRows(rows, levels.get(0), order);
         putParents(parents, levels);
         putNodes(nodes, levels);
     }
 
-    private Level leaves(int[] order) {
-        long[] rows = new long[count];
-        float[] rowBoxes = new float[4 * count];
-        for (int i = 0; i < count; i++) {
-            rows[i] = ids[order[i]];
-            System.arraycopy(boxes, 4 * order[i], rowBoxes, 4 * i, 4);
-        }
-        return new Level(0, rows, rowBoxes, count <= MOST_CELLS ? ROOT : ROOT + 1);
-    }
-
-    private static Level above(Level children) {
-        int nodes = children.nodes();
-        long[] numbers = new long[nodes];
-        float[] nodeBoxes = new float[4 * nodes];
-        for (int node = 0; node < nodes; node++) {
-            numbers[node] = (long) children.firstNode + node;
-            int from = node * MOST_CELLS;
-            int to = Math.min(from + MOST_CELLS, children.ids.length);
-            System.arraycopy(children.boxes, 4 * from, nodeBoxes, 4 * node, 4);
-            for (int member = from + 1; member < to; member++) {
-                widen(nodeBoxes, 4 * node, children.boxes, 4 * member);
-            }
-        }
-        return new Level(
-                children.depth + 1, numbers, nodeBoxes, nodes <= MOST_CELLS ? ROOT : children.firstNode + nodes);
-    }
-
-    private static void widen(float[] box, int at, float[] other, int from) {
-        box[at] = Math.min(box[at], other[from]);
-        box[at + 1] = Math.max(box[at + 1], other[from + 1]);
-        box[at + 2] = Math.min(box[at + 2], other[from + 2]);
-        box[at + 3] = Math.max(box[at + 3], other[from + 3]);
+    private static Level last(List<Level> levels) {
+        return levels.get(levels.size() - 1);
     }
 
     private void putRows(SqliteTable table, Level leaves, int[] order) {
-        int[] nodeOfRow = new int[count];
-        for (int i = 0; i < count; i++) {
+        int[] nodeOfRow = new int[order.length];
+        for (int i = 0; i < order.length; i++) {
             nodeOfRow[order[i]] = leaves.nodeOf(i);
         }
-        for (int row = 0; row < count; row++) {
-            putPair(table, ids[row], nodeOfRow[row]);
+        for (int row = 0; row < order.length; row++) {
+            putPair(table, boxes.id(row), nodeOfRow[row]);
         }
         table.close();
     }
 
     private void putParents(SqliteTable table, List<Level> levels) {
         for (Level level : levels.subList(1, levels.size())) {
-            for (int child = 0; child < level.ids.length; child++) {
-                putPair(table, level.ids[child], level.nodeOf(child));
+            for (int child = 0; child < level.size(); child++) {
+                putPair(table, level.id(child), level.nodeOf(child));
             }
         }
         table.close();
@@ -149,7 +178,7 @@ final class SpatialIndex {
 
     /** Puts the nodes in the order of their numbers: the root, which is the last level, comes first. */
     private void putNodes(SqliteTable table, List<Level> levels) {
-        putNodes(table, levels.get(levels.size() - 1));
+        putNodes(table, last(levels));
         for (Level level : levels.subList(0, levels.size() - 1)) {
             putNodes(table, level);
         }
@@ -157,33 +186,23 @@ final class SpatialIndex {
     }
 
     private void putNodes(SqliteTable table, Level level) {
-        for (int from = 0; from < level.ids.length; from += MOST_CELLS) {
+        for (int from = 0; from < level.size(); from += MOST_CELLS) {
             record.clear();
             record.nothing();
-            record.blob(node(level, from, Math.min(from + MOST_CELLS, level.ids.length)));
+            record.blob(node(level, from, Math.min(from + MOST_CELLS, level.size())));
             table.add(level.nodeOf(from), record);
         }
     }
 
     private static byte[] node(Level level, int from, int to) {
         ByteBuffer node = ByteBuffer.allocate(NODE_BYTES);
-        node.putShort((short) (level.firstNode == ROOT ? level.depth : 0)).putShort((short) (to - from));
+        node.putShort((short) (level.isRoot() ? level.depth() : 0)).putShort((short) (to - from));
         for (int member = from; member < to; member++) {
-            node.putLong(level.ids[member]);
-            for (int k = 0; k < 4; k++) {
-                node.putFloat(level.boxes[4 * member + k]);
+            node.putLong(level.id(member));
+            for (int k = 0; k < IndexBoxes.SIDES; k++) {
+                node.putFloat(level.side(member, k));
             }
         }
         return node.array();
-    }
-
-    private static float notAbove(double value) {
-        float near = (float) value;
-        return near > value ? Math.nextDown(near) : near;
-    }
-
-    private static float notBelow(double value) {
-        float near = (float) value;
-        return near < value ? Math.nextUp(near) : near;
     }
 }
