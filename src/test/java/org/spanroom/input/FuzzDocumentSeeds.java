@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,7 @@ final class FuzzDocumentSeeds {
             "CloseoutFuzz",
             "FieldBookFuzz",
             "StreetsFuzz",
+            "ProposalFuzz",
             "RunRecordFuzz",
             "RunSpansFuzz");
 
@@ -71,9 +73,32 @@ final class FuzzDocumentSeeds {
                         HardJson.line(1).replace("\"route\"", "\"name\""),
                         HardJson.feature(
                                 2, "{\"type\":\"MultiLineString\",\"coordinates\":[[[1,2],[3,4]],[[5,6],[7,8]]]}")));
+        write(folder, "ProposalFuzz/layers", proposed());
         write(folder, "RunRecordFuzz/run", runRecord(2));
         write(folder, "RunSpansFuzz/spans", spans());
         dictionaries(folder);
+    }
+
+    /** Routes that name their vaults, the vaults and a zone, with fields of many kinds. */
+    private static String proposed() {
+        var routes = new ArrayList<String>();
+        var vaults = new ArrayList<String>();
+        for (int i = 0; i < 4; i++) {
+            routes.add(("{'type':'Feature','properties':{'OBJECTID':%d,'duct_id':'D-%d','from_mh':'V-%d','to_mh':'V-%d','size_in':4,"
+                            + "'mat':'PVC','len_ft':328.1,'innerducts':3,'inst_yr':1987,'own':'city','status':'LIVE'},"
+                            + "'geometry':{'type':'LineString','coordinates':[[%d,0],[%d,0]]}}")
+                    .formatted(i, i, i, i + 1, i, i + 1));
+            vaults.add(("{'type':'Feature','properties':{'mh_id':'V-%d','kind':'manhole','rim_ft':12.5,'depth_ft':8,'traffic':'high'},"
+                            + "'geometry':{'type':'Point','coordinates':[%d,0]}}")
+                    .formatted(i, i));
+        }
+        String zones = FuzzSeeds.ZONES;
+        return String.join(FuzzedProposal.SEPARATOR, collection(routes), collection(vaults), zones);
+    }
+
+    private static String collection(List<String> features) {
+        return HardJson.collection(
+                features.stream().map(feature -> feature.replace('\'', '"')).toArray(String[]::new));
     }
 
     /** One fact as a row of a table. */

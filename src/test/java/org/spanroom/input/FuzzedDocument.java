@@ -191,7 +191,7 @@ final class FuzzedDocument {
         });
     }
 
-    private static Path write(Path file, String text) {
+    static Path write(Path file, String text) {
         try {
             return Files.writeString(file, text, StandardCharsets.UTF_8);
         } catch (IOException e) {
