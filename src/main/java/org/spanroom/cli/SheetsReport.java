@@ -26,6 +26,7 @@ final class SheetsReport {
         if (summary.excluded() > 0) {
             line(text, "No candidates for recovery, as their sheets say: " + summary.excluded() + ".");
         }
+        summary.notes().forEach(note -> line(text, note));
         line(text, "Files: " + files(summary).stream().collect(Collectors.joining(", ")));
         line(text, SummaryJson.CAUTION);
         return text.toString();
@@ -48,6 +49,7 @@ final class SheetsReport {
                 .number("pages", summary.pages())
                 .number("blanks", summary.blanks())
                 .texts("files", files(summary))
+                .texts("notes", summary.notes())
                 .texts("cautions", List.of(SummaryJson.CAUTION))
                 .write();
     }

@@ -13,6 +13,7 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.finding.InputException;
 import org.spanroom.finding.UsageException;
 import org.spanroom.model.Counted;
+import org.spanroom.model.Line;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.network.SectionKey;
@@ -94,10 +95,19 @@ public final class SheetRun {
      *
      * @param excluded how many of the spans are not candidates
      * @param blanks how many places to write there are, each a row of the close-out file
+     * @param notes sentences on what the sheets lack
      */
     public record Summary(
-            String runCode, int sections, int spans, int excluded, int pages, long blanks, List<Path> files) {
+            String runCode,
+            int sections,
+            int spans,
+            int excluded,
+            int pages,
+            long blanks,
+            List<Path> files,
+            List<String> notes) {
         public Summary {
+            notes = List.copyOf(notes);
             files = List.copyOf(files);
         }
     }
@@ -140,10 +150,20 @@ public final class SheetRun {
                 .orElse(List.of());
         var works = new SheetWorks(
                 read, network, found, standings(found), program, new SheetSurroundings(network, streets));
-        return write(request, book, works, List.copyOf(groups.values()));
+        List<Optional<Line>> lines = found.stream()
+                .map(span -> Optional.of(network.spans().lonLat(span.number())))
+                .toList();
+        List<String> notes = request.streets().flatMap(file -> StreetPlaces.farWords(file, streets, lines)).stream()
+                .toList();
+        return write(request, book, works, List.copyOf(groups.values()), notes);
     }
 
-    private Summary write(Request request, SheetBook book, SheetWorks works, List<List<SheetSpans.Found>> groups) {
+    private Summary write(
+            Request request,
+            SheetBook book,
+            SheetWorks works,
+            List<List<SheetSpans.Found>> groups,
+            List<String> notes) {
         int spans = groups.stream().mapToInt(List::size).sum();
         progress.begin("write sheets", spans);
         int excluded = 0;
@@ -157,7 +177,8 @@ public final class SheetRun {
             }
             List<Path> files = writer.finish();
             progress.end(Counted.of(writer.pages(), "page") + " in " + request.output());
-            return new Summary(book.runCode(), groups.size(), spans, excluded, writer.pages(), writer.blanks(), files);
+            return new Summary(
+                    book.runCode(), groups.size(), spans, excluded, writer.pages(), writer.blanks(), files, notes);
         }
     }
 

@@ -25,7 +25,7 @@ final class StreetPlaces {
         return near || places.isEmpty() || streets.isEmpty()
                 ? Optional.empty()
                 : Optional.of("No street of " + file.getFileName() + " is " + Surroundings.NEAR
-                        + " of the spans, so the map shows none of them below; check the layer's"
+                        + " of the spans, so no map shows them; check the layer's"
                         + " reference system and the order of its axes.");
     }
 }

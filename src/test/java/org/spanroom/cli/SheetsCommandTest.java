@@ -501,6 +501,19 @@ class SheetsCommandTest {
 
     /** What the page leaves out of a name it gives in full elsewhere, and no cell of a table is higher than its line. */
     @Test
+    void streetsElsewhereAreReported() throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("elsewhere.geojson"),
+                "{\"type\":\"Feature\",\"properties\":{\"name\":\"A\"},"
+                        + "\"geometry\":{\"type\":\"LineString\",\"coordinates\":[[38.9,52.5],[38.9,52.6]]}}");
+        CommandRun far = sheets("far", "--top", "1", "--streets", file.toString());
+        assertEquals(ExitCode.OK, far.exitCode(), far.err());
+        assertTrue(far.out().contains("No street of elsewhere.geojson is within about 5 km of the spans"), far.out());
+        CommandRun near = sheets("near", "--top", "1", "--streets", "sample-gis/streets.geojson", "--json");
+        assertTrue(new ObjectMapper().readTree(near.out()).path("notes").isEmpty(), near.out());
+    }
+
+    @Test
     void jsonCountsWhatTheFilesHave() throws IOException {
         CommandRun made = sheets("json", "--top", "3", "--json");
         assertEquals(ExitCode.OK, made.exitCode(), made.err());
