@@ -151,14 +151,20 @@ final class SpanTable extends SpanList {
         return chain(number).routeIds(at(number));
     }
 
-    /** Mostly the names of the ducts, which span names begin with, decide; only otherwise are whole names put together. */
+    /** The names of the ducts, which span names begin with, decide where they differ; only otherwise are whole names put together. */
     @Override
     public int compareIds(int number, int other) {
         String duct = SpanName.escaped(chain(number).ductName(at(number)));
         String otherDuct = SpanName.escaped(chain(other).ductName(at(other)));
-        int compared = duct.compareTo(otherDuct);
-        boolean oneBeginsOther = compared == 0 || duct.startsWith(otherDuct) || otherDuct.startsWith(duct);
-        return oneBeginsOther ? super.compareIds(number, other) : compared;
+        if (duct.equals(otherDuct)) {
+            return super.compareIds(number, other);
+        }
+        if (otherDuct.startsWith(duct)) {
+            return Character.compare(SpanName.AFTER_PART, otherDuct.charAt(duct.length()));
+        }
+        return duct.startsWith(otherDuct)
+                ? Character.compare(duct.charAt(otherDuct.length()), SpanName.AFTER_PART)
+                : duct.compareTo(otherDuct);
     }
 
     @Override

@@ -35,6 +35,8 @@ class SpanTableTest {
             route r3 d10 100,30 100,0 30,0 0,0
             route r4 d1 0,0 25,2 30,0 100,0 100,30
             route r5 d 0,0,5 30,0,6.25 60,0,7.5
+            route r8 d1+ 0,0 30,0 100,0 100,30
+            route r9 d1_ 0,0 30,0 100,0 100,30
             route r6 e 0,0 30,1
             route r7 e 30,1 60,0
             """;

@@ -12,7 +12,10 @@ import java.util.Optional;
  * @param number 1 for the first span of that duct between these vaults
  */
 public record SpanName(String ductId, String vaultA, String vaultB, int number) {
-    static final String SEPARATOR = ":";
+    /** What follows a part of a name, and no escaped part has. */
+    public static final char AFTER_PART = ':';
+
+    static final String SEPARATOR = String.valueOf(AFTER_PART);
     private static final int ENDS = 3;
 
     /** Returns the name of the first span of a duct between two vaults. */
@@ -44,7 +47,7 @@ public record SpanName(String ductId, String vaultA, String vaultB, int number) 
 
     /** Returns a part as names have it. */
     public static String escaped(String part) {
-        return part.indexOf('%') < 0 && part.indexOf(':') < 0
+        return part.indexOf('%') < 0 && part.indexOf(AFTER_PART) < 0
                 ? part
                 : part.replace("%", "%25").replace(SEPARATOR, "%3A");
     }
