@@ -2,6 +2,7 @@ package org.spanroom.model.effort;
 
 import java.util.Map;
 import org.spanroom.model.Answer;
+import org.spanroom.model.FewAnswers;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.network.VaultKind;
 
@@ -10,18 +11,19 @@ import org.spanroom.model.network.VaultKind;
  * the harder case.
  */
 public final class VaultAccess {
-    private final Map<String, VaultKind> kinds;
-    private final RateSettings surfaces;
+    private final FewAnswers<String, VaultKind> kinds;
+    private final FewAnswers<String, Answer> roadwayByWord;
 
     /** @param surfaces where the words for each surface are */
     public VaultAccess(Map<String, VaultKind> kinds, RateSettings surfaces) {
-        this.kinds = Map.copyOf(kinds);
-        this.surfaces = surfaces;
+        Map<String, VaultKind> known = Map.copyOf(kinds);
+        this.kinds = new FewAnswers<>(recorded -> VaultKind.of(known, recorded));
+        roadwayByWord = new FewAnswers<>(word -> inRoadway(surfaces, word));
     }
 
     /** Returns whether crews enter a vault; one whose kind is not recorded, or not listed, is entered. */
     public boolean isEntered(Vault vault) {
-        return VaultKind.of(kinds, vault.kind()).entered();
+        return kinds.of(vault.kind()).entered();
     }
 
     /** Returns whether crews enter a vault, by its recorded kind; a kind that is not listed is entered. */
@@ -34,7 +36,10 @@ public final class VaultAccess {
 
     /** Returns whether a cover is in the roadway, by the recorded word for its surface. */
     public Answer inRoadway(Vault vault) {
-        String word = vault.site().surface();
+        return roadwayByWord.of(vault.site().surface());
+    }
+
+    private static Answer inRoadway(RateSettings surfaces, String word) {
         if (!surfaces.knowsSurface(word)) {
             return Answer.UNKNOWN;
         }
