@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RankedSpans;
 import org.spanroom.rank.SectionGroups;
@@ -38,19 +39,22 @@ final class BankPlaces {
             spans += groups.count(section);
         }
         byte[] places = new byte[spans];
-        for (int section = 0; section < groups.size(); section++) {
-            if (groups.count(section) == 1) {
-                continue;
-            }
-            Integer[] members = Arrays.stream(groups.members(section)).boxed().toArray(Integer[]::new);
-            Arrays.sort(members, Comparator.comparing(duct::apply, BY_NAME));
-            int middle = (members.length - 1) / 2;
-            for (int i = 0; i < members.length; i++) {
-                int place = Math.max(-Byte.MAX_VALUE, Math.min(Byte.MAX_VALUE, i - middle));
-                places[members[i]] = (byte) (forth.test(members[i]) ? place : -place);
-            }
-        }
+        IntStream.range(0, groups.size())
+                .parallel()
+                .filter(section -> groups.count(section) > 1)
+                .forEach(section -> put(groups.members(section), duct, forth, places));
         return new BankPlaces(places);
+    }
+
+    /** Puts the places of one section; no other section has one of them. */
+    private static void put(int[] section, IntFunction<String> duct, IntPredicate forth, byte[] places) {
+        Integer[] members = Arrays.stream(section).boxed().toArray(Integer[]::new);
+        Arrays.sort(members, Comparator.comparing(duct::apply, BY_NAME));
+        int middle = (members.length - 1) / 2;
+        for (int i = 0; i < members.length; i++) {
+            int place = Math.max(-Byte.MAX_VALUE, Math.min(Byte.MAX_VALUE, i - middle));
+            places[members[i]] = (byte) (forth.test(members[i]) ? place : -place);
+        }
     }
 
     /** Returns the place of the span at a place in the ranking. */

@@ -28,7 +28,7 @@ final class RunSections extends AbstractList<RankedSection> implements RandomAcc
         this.order = order;
         this.standings = standings;
         this.figures = figures;
-        groups = SectionGroups.of(order.length, standings.countRanked(), place -> spans.section(order[place]));
+        groups = SectionGroups.of(order, standings.countRanked(), spans::section);
     }
 
     @Override

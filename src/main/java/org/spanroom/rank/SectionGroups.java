@@ -3,6 +3,7 @@ package org.spanroom.rank;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.spanroom.model.network.SectionKey;
 
 /**
@@ -34,27 +35,54 @@ public final class SectionGroups {
      * @param keys finds the section of the span at a place; may be asked more than once, and by several threads
      */
     public static SectionGroups of(int spans, int ranked, IntFunction<SectionKey> keys) {
-        // Names are scattered over the memory: several threads wait for it at the same time.
-        int[] hashes = new int[spans];
-        Arrays.parallelSetAll(hashes, place -> keys.apply(place).hashCode());
+        return of(IntStream.range(0, spans).toArray(), ranked, keys);
+    }
+
+    /**
+     * Groups the spans of a ranking, in the order in which they are numbered: those whose numbers are near each other are so in memory,
+     * which the ranking scatters.
+     *
+     * @param order the number of the span at each place, every number from 0 once
+     * @param ranked how many of them are ranked: the first ones
+     * @param keys finds the section of the span of a number; may be asked more than once, and by several threads
+     */
+    public static SectionGroups of(int[] order, int ranked, IntFunction<SectionKey> keys) {
+        int[] hashes = new int[order.length];
+        Arrays.parallelSetAll(hashes, span -> keys.apply(span).hashCode());
         var numbering = new Numbering(keys, hashes);
-        int[] sectionOf = new int[spans];
-        int rankedSections = 0;
-        for (int place = 0; place < spans; place++) {
-            sectionOf[place] = numbering.number(place);
-            if (place == ranked - 1) {
-                rankedSections = numbering.size;
-            }
+        int[] groupOf = new int[order.length];
+        for (int span = 0; span < order.length; span++) {
+            groupOf[span] = numbering.number(span);
         }
         numbering.forgetTable();
-        return ordered(sectionOf, numbering, rankedSections);
+        return ordered(order, ranked, groupOf, numbering);
     }
 
     /** The numbers of sections are in the order of their first spans, which is that of the best spans as far as these are ranked. */
-    private static SectionGroups ordered(int[] sectionOf, Numbering numbering, int ranked) {
-        int[] order = new int[numbering.size];
+    private static SectionGroups ordered(int[] order, int ranked, int[] groupOf, Numbering numbering) {
+        int[] sectionOf = new int[order.length];
+        int[] numberOf = new int[numbering.size];
+        int[] groups = new int[numbering.size];
+        int size = 0;
+        int rankedSections = 0;
+        for (int place = 0; place < order.length; place++) {
+            int group = groupOf[order[place]];
+            if (numberOf[group] == 0) {
+                groups[size++] = group;
+                numberOf[group] = size;
+            }
+            sectionOf[place] = numberOf[group] - 1;
+            if (place == ranked - 1) {
+                rankedSections = size;
+            }
+        }
+        return ordered(sectionOf, section -> numbering.key(groups[section]), size, rankedSections);
+    }
+
+    private static SectionGroups ordered(int[] sectionOf, IntFunction<SectionKey> keys, int size, int ranked) {
+        int[] order = new int[size];
         Arrays.setAll(order, section -> section);
-        Standings.sort(order, ranked, order.length, Comparator.comparing(numbering::key));
+        Standings.sort(order, ranked, order.length, Comparator.comparing(keys::apply));
         int[] counts = new int[order.length];
         for (int section : sectionOf) {
             counts[section]++;
@@ -98,7 +126,7 @@ public final class SectionGroups {
     }
 
     /**
-     * Gives each section the next number when its first span is met: an open table of numbers, in which objects would take ten times the
+     * Gives each group of spans, a section to be, the next number when its first span is met: an open table of numbers, in which objects would take ten times the
      * room. Names are compared only where their hashes are equal.
      */
     private static final class Numbering {
@@ -113,30 +141,30 @@ public final class SectionGroups {
         private int[] firsts = new int[FIRST_SLOTS];
         private int size;
 
-        /** @param hashes those of the keys, by place */
+        /** @param hashes those of the keys, by number */
         Numbering(IntFunction<SectionKey> keys, int[] hashes) {
             this.keys = keys;
             this.hashes = hashes;
         }
 
-        SectionKey key(int section) {
-            return keys.apply(firsts[section]);
+        SectionKey key(int group) {
+            return keys.apply(firsts[group]);
         }
 
-        int number(int place) {
-            int slot = slot(place);
+        int number(int span) {
+            int slot = slot(span);
             if (slots[slot] == 0) {
-                add(place, slot);
+                add(span, slot);
                 return size - 1;
             }
             return slots[slot] - 1;
         }
 
-        private void add(int place, int slot) {
+        private void add(int span, int slot) {
             if (size == firsts.length) {
                 firsts = Arrays.copyOf(firsts, 2 * size);
             }
-            firsts[size++] = place;
+            firsts[size++] = span;
             slots[slot] = size;
             if (size > slots.length / 2) {
                 widen();
@@ -145,26 +173,26 @@ public final class SectionGroups {
 
         private void widen() {
             slots = new int[2 * slots.length];
-            for (int section = 0; section < size; section++) {
-                int slot = firstSlot(hashes[firsts[section]]);
+            for (int group = 0; group < size; group++) {
+                int slot = firstSlot(hashes[firsts[group]]);
                 while (slots[slot] != 0) {
                     slot = next(slot);
                 }
-                slots[slot] = section + 1;
+                slots[slot] = group + 1;
             }
         }
 
-        /** Returns the slot that holds the section of the span at a place, or the free one where it belongs. */
-        private int slot(int place) {
-            int slot = firstSlot(hashes[place]);
-            while (slots[slot] != 0 && !isOf(slots[slot] - 1, place)) {
+        /** Returns the slot that holds the group of the span, or the free one where it belongs. */
+        private int slot(int span) {
+            int slot = firstSlot(hashes[span]);
+            while (slots[slot] != 0 && !isOf(slots[slot] - 1, span)) {
                 slot = next(slot);
             }
             return slot;
         }
 
-        private boolean isOf(int section, int place) {
-            return hashes[firsts[section]] == hashes[place] && key(section).equals(keys.apply(place));
+        private boolean isOf(int group, int span) {
+            return hashes[firsts[group]] == hashes[span] && key(group).equals(keys.apply(span));
         }
 
         private int firstSlot(int hash) {

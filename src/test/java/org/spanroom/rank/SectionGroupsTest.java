@@ -24,8 +24,17 @@ class SectionGroupsTest {
      * @param ranked how many of them are ranked
      */
     record Drawn(List<SectionKey> keys, int ranked) {
+        /** Numbers the spans in another order than that of the ranking. */
         SectionGroups groups() {
-            return SectionGroups.of(keys.size(), ranked, keys::get);
+            List<Integer> numbers = new ArrayList<>(
+                    IntStream.range(0, keys.size()).boxed().toList());
+            Collections.shuffle(numbers, new Random(ranked));
+            int[] places = new int[keys.size()];
+            for (int place = 0; place < places.length; place++) {
+                places[numbers.get(place)] = place;
+            }
+            int[] order = numbers.stream().mapToInt(Integer::intValue).toArray();
+            return SectionGroups.of(order, ranked, span -> keys.get(places[span]));
         }
 
         /** The places of each section's spans, in the order of its first one. */
