@@ -1,22 +1,15 @@
 package org.spanroom.output.folder;
 
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.BasicFileAttributes;
-import java.security.SecureRandom;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,10 +27,6 @@ public final class OutputFolder implements AutoCloseable {
 
     /** Where this program put results last, for the message when it is stopped. */
     private static final AtomicReference<@Nullable Path> COMMITTED = new AtomicReference<>();
-
-    private static final int MOST_ATTEMPTS = 10;
-    private static final SecureRandom NAMES = new SecureRandom();
-    private static final int NAMED = 3;
 
     private final Path target;
     private final Path hidden;
@@ -61,51 +50,7 @@ public final class OutputFolder implements AutoCloseable {
      * @param marker name of the file by which a folder of ours is known
      */
     public static void check(Path target, boolean overwrite, String marker) {
-        if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
-            return;
-        }
-        if (!Files.isDirectory(target)) {
-            throw new OutputException(target, "exists and is no folder", "Choose another folder.");
-        }
-        try {
-            if (!OwnFiles.isEmpty(target)) {
-                checkOurs(target, overwrite, marker);
-            }
-            if (isMount(target.toRealPath())) {
-                throw new OutputException(
-                        target,
-                        "is where a disk of its own is mounted, which nothing can take the place of",
-                        "Choose a folder inside it.");
-            }
-        } catch (IOException failure) {
-            throw OutputException.of(target, failure);
-        }
-    }
-
-    private static void checkOurs(Path target, boolean overwrite, String marker) throws IOException {
-        if (!Files.isRegularFile(target.resolve(marker))) {
-            throw new OutputException(
-                    target,
-                    "exists and holds no results of an earlier run (no " + marker + ")",
-                    "Choose another folder.");
-        }
-        if (!overwrite) {
-            throw new OutputException(target, "exists", "Choose another folder, or replace it with --overwrite.");
-        }
-        List<String> foreign = OwnFiles.foreign(target.toRealPath());
-        if (!foreign.isEmpty()) {
-            String names = String.join(", ", foreign.subList(0, Math.min(NAMED, foreign.size())));
-            String more = foreign.size() > NAMED ? " and " + (foreign.size() - NAMED) + " more" : "";
-            throw new OutputException(
-                    target,
-                    "holds what no run wrote and replacing would lose: " + names + more,
-                    "Move it elsewhere (and close the program that has the layers open), or choose another folder.");
-        }
-    }
-
-    private static boolean isMount(Path folder) throws IOException {
-        Path parent = folder.getParent();
-        return parent != null && !Files.getFileStore(folder).equals(Files.getFileStore(parent));
+        FolderCheck.check(target, overwrite, marker);
     }
 
     /**
@@ -165,25 +110,25 @@ public final class OutputFolder implements AutoCloseable {
                 throw failure;
             }
         } catch (IOException | RuntimeException failure) {
-            madeParents.forEach(OutputFolder::deleteEmpty);
+            madeParents.forEach(SiblingFolders::deleteEmpty);
             throw failure;
         }
     }
 
     private static Path hiddenFolder(Path whole, FolderLock lock, Runnable check) throws IOException {
-        Path hidden = freeNameBeside(whole, "writing");
+        Path hidden = SiblingFolders.freeName(whole, "writing");
         List<String> left = lock.left();
         lock.note(hidden.getFileName().toString());
         Files.createDirectory(hidden);
         try {
             // Only what the same user left: in a place that many write to, another's notes are no orders.
             if (Files.getOwner(lock.file(), LinkOption.NOFOLLOW_LINKS).equals(Files.getOwner(hidden))) {
-                restore(whole, left);
+                SiblingFolders.restore(whole, left);
             }
             check.run();
             return hidden;
         } catch (IOException | RuntimeException failure) {
-            deleteQuietly(hidden);
+            SiblingFolders.deleteQuietly(hidden);
             throw failure;
         }
     }
@@ -226,7 +171,7 @@ public final class OutputFolder implements AutoCloseable {
             done = true;
             COMMITTED.set(target);
             if (old != null) {
-                remove(old, target);
+                SiblingFolders.remove(old, target);
             }
         } catch (IOException failure) {
             throw OutputException.of(target, failure);
@@ -257,11 +202,11 @@ public final class OutputFolder implements AutoCloseable {
             return;
         }
         if (!done) {
-            deleteQuietly(outOfReach());
+            SiblingFolders.deleteQuietly(outOfReach());
         }
         lock.release();
         if (!done) {
-            madeParents.forEach(OutputFolder::deleteEmpty);
+            madeParents.forEach(SiblingFolders::deleteEmpty);
         }
         closed = true;
     }
@@ -269,7 +214,7 @@ public final class OutputFolder implements AutoCloseable {
     /** Gives the hidden folder a name that threads which still write do not know, so that they cannot add files to it. */
     private Path outOfReach() {
         try {
-            Path dropped = freeNameBeside(target, "dropped");
+            Path dropped = SiblingFolders.freeName(target, "dropped");
             lock.note(dropped.getFileName().toString());
             return Files.move(hidden, dropped, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException failure) {
@@ -279,7 +224,7 @@ public final class OutputFolder implements AutoCloseable {
 
     private Path moveAway() throws IOException {
         OwnFiles.force(hidden);
-        Path old = freeNameBeside(target, "old");
+        Path old = SiblingFolders.freeName(target, "old");
         lock.note(old.getFileName().toString());
         Files.move(target, old, StandardCopyOption.ATOMIC_MOVE);
         return old;
@@ -308,90 +253,6 @@ public final class OutputFolder implements AutoCloseable {
                     "The earlier results are whole in " + old
                             + ": take away what is in the way and give that folder its name back.",
                     why);
-        }
-    }
-
-    /** Puts right what a run that was killed left: results that were moved away come back, its unfinished ones go. */
-    private static void restore(Path whole, List<String> left) throws IOException {
-        Pattern ours =
-                Pattern.compile(Pattern.quote("." + whole.getFileName()) + "\\.(?:writing|dropped|old)-[0-9a-f]{1,16}");
-        for (String name : left) {
-            Path beside = whole.resolveSibling(name);
-            if (!ours.matcher(name).matches() || !Files.isDirectory(beside, LinkOption.NOFOLLOW_LINKS)) {
-                continue;
-            }
-            if (!name.contains(".old-")) {
-                deleteQuietly(beside);
-            } else if (Files.exists(whole, LinkOption.NOFOLLOW_LINKS)) {
-                remove(beside, whole);
-            } else {
-                Files.move(beside, whole, StandardCopyOption.ATOMIC_MOVE);
-            }
-        }
-    }
-
-    /** Removes replaced results. What came to them while the run was at work moves on to the new ones. */
-    private static void remove(Path old, Path target) {
-        try {
-            OwnFiles.delete(old);
-            if (!Files.exists(old)) {
-                return;
-            }
-            try (DirectoryStream<Path> rest = Files.newDirectoryStream(old)) {
-                for (Path entry : rest) {
-                    Files.move(entry, target.resolve(entry.getFileName()));
-                }
-            }
-            Files.delete(old);
-        } catch (IOException failure) {
-            // The new results are in place; what could not be moved stays where it is.
-        }
-    }
-
-    /**
-     * Returns a name that no run had before: one that a killed run noted and did not come to use may be in its notes still, and what notes
-     * name is removed.
-     */
-    private static Path freeNameBeside(Path target, String purpose) throws IOException {
-        for (int attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
-            String unique = HexFormat.of().toHexDigits(NAMES.nextLong());
-            Path beside = target.resolveSibling("." + target.getFileName() + "." + purpose + "-" + unique);
-            if (!Files.exists(beside, LinkOption.NOFOLLOW_LINKS)) {
-                return beside;
-            }
-        }
-        throw new IOException("no free name beside it");
-    }
-
-    private static void deleteEmpty(Path folder) {
-        try {
-            if (OwnFiles.isEmpty(folder)) {
-                Files.delete(folder);
-            }
-        } catch (IOException failure) {
-            // Somebody else uses it by now, or has removed it.
-        }
-    }
-
-    /** Deletes what can be deleted; what cannot be deleted is left, since no caller is there to report to. */
-    private static void deleteQuietly(Path folder) {
-        try {
-            Files.walkFileTree(folder, new SimpleFileVisitor<>() {
-                @Override
-                public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-                    Files.deleteIfExists(file);
-                    return FileVisitResult.CONTINUE;
-                }
-
-                @Override
-                public FileVisitResult postVisitDirectory(Path directory, @Nullable IOException failure)
-                        throws IOException {
-                    Files.deleteIfExists(directory);
-                    return FileVisitResult.CONTINUE;
-                }
-            });
-        } catch (IOException failure) {
-            // Nothing to be done: the caller is already on its way out, or the results are in place.
         }
     }
 }
