@@ -22,11 +22,11 @@ final class ConfigMap {
     static Map<String, Object> section(Record record) {
         var section = new LinkedHashMap<String, Object>();
         for (RecordComponent component : record.getClass().getRecordComponents()) {
-            Object value = Binder.valueOf(component, record);
+            Object value = RecordParts.valueOf(component, record);
             if (FlagSets.isOne(component)) {
                 FlagSets.write(component, value, section);
             } else {
-                plain(value).ifPresent(shown -> section.put(Binder.key(component.getName()), shown));
+                plain(value).ifPresent(shown -> section.put(RecordParts.key(component.getName()), shown));
             }
         }
         return section;
@@ -81,10 +81,10 @@ final class ConfigMap {
         }
         if (value instanceof Map<?, ?> map) {
             var section = new LinkedHashMap<String, Object>();
-            map.forEach((key, item) -> plain(item).ifPresent(shown -> section.put(Binder.word(key), shown)));
+            map.forEach((key, item) -> plain(item).ifPresent(shown -> section.put(RecordParts.word(key), shown)));
             return section;
         }
-        return value instanceof Number || value instanceof Boolean ? value : Binder.word(value);
+        return value instanceof Number || value instanceof Boolean ? value : RecordParts.word(value);
     }
 
     private static Map<String, Object> fields(FieldMap fields) {

@@ -47,7 +47,7 @@ final class FiledSections {
         if (root instanceof ConfigNode.Mapping mapping) {
             mapping.entries().forEach((key, entry) -> {
                 if (KEYS.contains(key) && entry.value() instanceof ConfigNode.Scalar name && !name.isNull()) {
-                    files.put(key, Binder.path(name, key));
+                    files.put(key, ScalarValues.path(name, key));
                 }
             });
         }
@@ -79,16 +79,16 @@ final class FiledSections {
         RecordComponent[] components = config.getClass().getRecordComponents();
         Object[] values = Arrays.stream(components)
                 .map(component ->
-                        Binder.key(component.getName()).equals(key) ? value : Binder.valueOf(component, config))
+                        RecordParts.key(component.getName()).equals(key) ? value : RecordParts.valueOf(component, config))
                 .toArray();
         @SuppressWarnings("unchecked")
         Class<T> type = (Class<T>) config.getClass();
-        return type.cast(Binder.construct(new ConfigNode.Mapping(Map.of(), 0), type, components, values));
+        return type.cast(RecordParts.construct(new ConfigNode.Mapping(Map.of(), 0), type, components, values));
     }
 
     static RecordComponent component(String key) {
         return Arrays.stream(RunConfig.class.getRecordComponents())
-                .filter(component -> Binder.key(component.getName()).equals(key))
+                .filter(component -> RecordParts.key(component.getName()).equals(key))
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("the config has no section " + key));
     }

@@ -19,15 +19,15 @@ final class FlagSets {
     /** Returns the keys of a component in its section: its own, or those of its flags. */
     static Stream<String> keys(RecordComponent component) {
         return isOne(component)
-                ? words(component).stream().map(Binder::word)
-                : Stream.of(Binder.key(component.getName()));
+                ? words(component).stream().map(RecordParts::word)
+                : Stream.of(RecordParts.key(component.getName()));
     }
 
     /** Returns the words whose flags are set; a flag that is left out is as given, or not set. */
     static Set<Object> read(ConfigNode.Mapping section, RecordComponent component, StandIn given, String name) {
         var set = new LinkedHashSet<Object>();
         for (Object word : words(component)) {
-            String key = Binder.word(word);
+            String key = RecordParts.word(word);
             ConfigNode.Entry entry = section.entries().get(key);
             if (entry == null && given.demandsAll()) {
                 throw Binder.missing(section, key, name);
@@ -36,7 +36,7 @@ final class FlagSets {
                     ? given.value()
                             .filter(before -> ((Set<?>) before).contains(word))
                             .isPresent()
-                    : Binder.flag(Binder.scalar(entry.value(), key), key);
+                    : ScalarValues.flag(Binder.scalar(entry.value(), key), key);
             if (isSet) {
                 set.add(word);
             }
@@ -45,7 +45,7 @@ final class FlagSets {
     }
 
     static void write(RecordComponent component, Object value, Map<String, Object> section) {
-        words(component).forEach(word -> section.put(Binder.word(word), ((Set<?>) value).contains(word)));
+        words(component).forEach(word -> section.put(RecordParts.word(word), ((Set<?>) value).contains(word)));
     }
 
     private static List<?> words(RecordComponent component) {

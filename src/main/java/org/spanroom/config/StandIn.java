@@ -38,7 +38,7 @@ interface StandIn {
 
     /** Returns what replaces a component of the value. */
     default StandIn component(RecordComponent component) {
-        return () -> value().map(record -> Binder.valueOf(component, record));
+        return () -> value().map(record -> RecordParts.valueOf(component, record));
     }
 
     /** Returns the default within an item of a list, or an entry of a map, that the value does not have. */
@@ -65,7 +65,7 @@ interface StandIn {
 
         @Override
         public StandIn component(RecordComponent component) {
-            StandIn section = own.get(Binder.key(component.getName()));
+            StandIn section = own.get(RecordParts.key(component.getName()));
             return section == null ? others.component(component) : section;
         }
 

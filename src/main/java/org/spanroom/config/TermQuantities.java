@@ -102,7 +102,7 @@ final class TermQuantities {
         if (!range.contains(kept)) {
             String words = term.kind() == Term.Kind.COUNT ? range.wholeWords() : range.words();
             String unit = keptUnit(term).map(one -> " " + one.symbol()).orElse("");
-            throw Binder.outside(scalar, term.key(), words + unit, range);
+            throw ScalarValues.outside(scalar, term.key(), words + unit, range);
         }
         return kept == 0 ? 0 : kept;
     }
