@@ -17,8 +17,13 @@ final class MoneyReport {
         String range = money.ranges().isPresent() ? "likely (low to high)" : "all rates at their values";
         lines.add("Totals over these spans, in " + money.currency() + ", " + range + ":");
         lines.add(line("recovery", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));
-        lines.add(line("new build", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
-        lines.add(line("saving", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
+        lines.add(line("new build, each span by itself", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
+        lines.add(line("saving over that", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
+        money.sharedBuildMoney()
+                .ifPresent(shared -> lines.add(line(
+                        "new build, one trench or bore for all ducts of a section (rates at their values)",
+                        shared,
+                        Optional.empty())));
         return List.copyOf(lines);
     }
 

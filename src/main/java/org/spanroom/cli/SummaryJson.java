@@ -166,6 +166,7 @@ final class SummaryJson {
         money(json, "recovery", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery));
         money(json, "build", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild));
         money(json, "saving", money.savingMoney(), money.ranges().map(MoneyRanges::saving));
+        money.sharedBuildMoney().ifPresent(shared -> json.number("build_shared_money", shared, MONEY_DECIMALS));
         return json;
     }
 

@@ -3,6 +3,7 @@ package org.spanroom.output;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import org.spanroom.finding.InputException;
 import org.spanroom.model.effort.MoneyRange;
@@ -85,7 +86,13 @@ public record RecordedAccount(
                 ? Optional.of(new MoneyRanges(range(money, "recovery"), range(money, "build"), range(money, "saving")))
                 : Optional.empty();
         return new MoneyTotals(
-                money.text("currency"), money.amount("recovery_money"), money.amount("build_money"), ranges);
+                money.text("currency"),
+                money.amount("recovery_money"),
+                money.amount("build_money"),
+                money.has(RunJson.SHARED_BUILD)
+                        ? OptionalDouble.of(money.amount(RunJson.SHARED_BUILD))
+                        : OptionalDouble.empty(),
+                ranges);
     }
 
     private static MoneyRange range(RecordJson money, String name) {

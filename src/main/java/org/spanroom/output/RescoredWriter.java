@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
@@ -243,6 +244,7 @@ public final class RescoredWriter {
                 rescored.currency(),
                 sumOfRanked(MoneyColumns.RECOVERY_MONEY.name()),
                 sumOfRanked(MoneyColumns.NEW_BUILD_MONEY.name()),
+                OptionalDouble.empty(),
                 Optional.empty());
     }
 

@@ -34,6 +34,9 @@ final class RunJson {
     /** The member with the definition of the reference system of the layers. */
     static final String OUTPUT_CRS_DEFINITION = "output_crs_definition";
 
+    /** What new build costs where one trench or bore serves all ranked spans of a section. */
+    static final String SHARED_BUILD = "build_shared_money";
+
     /** What says that the run did not write all its spans. */
     static final String FILTER = "filter";
 
@@ -209,6 +212,9 @@ final class RunJson {
         money("recovery", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery));
         money("build", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild));
         money("saving", money.savingMoney(), money.ranges().map(MoneyRanges::saving));
+        if (money.sharedBuildMoney().isPresent()) {
+            decimals(SHARED_BUILD, money.sharedBuildMoney().getAsDouble(), 2);
+        }
         json.writeEndObject();
     }
 

@@ -46,6 +46,7 @@ final class AssessedSpans implements RankedSpans {
     private final Optional<RankConfidenceRun> sureness;
     private final MoneyRun money;
     private final ScenarioRun scenarios;
+    private final SharedBuild build;
     private final int[] order;
 
     private AssessedSpans(SpanList spans, SpanAssessor assessor, RunRanking ranking, Standing standing) {
@@ -57,6 +58,7 @@ final class AssessedSpans implements RankedSpans {
         this.sureness = standing.sureness();
         this.money = standing.money();
         this.scenarios = standing.scenarios();
+        this.build = standing.build();
         this.order = standings.bestFirst(spans::compareIds);
     }
 
@@ -74,9 +76,10 @@ final class AssessedSpans implements RankedSpans {
                 for (int number = from; number < to; number++) {
                     Assessment assessment = assessor.assess(number, spans.get(number));
                     look.doubts().report(assessment);
-                    RankedSpan stands = standing.add(number, assessment, run, into);
+                    SpanOffer.NewDuctCost newDuct = assessor.newDuct(assessment);
+                    RankedSpan stands = standing.add(number, assessment, newDuct, run, into);
                     if (into.rows().isPresent()) {
-                        into.rows().get().add(number, standing.row(number, stands, assessor));
+                        into.rows().get().add(number, standing.row(number, stands, newDuct));
                     }
                 }
                 look.progress().advance(to - from);
@@ -109,18 +112,31 @@ final class AssessedSpans implements RankedSpans {
             SpanFigures.Collector figures,
             Optional<RankConfidenceRun> sureness,
             MoneyRun money,
-            ScenarioRun scenarios) {
+            ScenarioRun scenarios,
+            SharedBuild build) {
         static Standing of(int spans, FirstLook look) {
             var figures = new SpanFigures.Collector(spans, look.sureness().isPresent());
-            return new Standing(new Standings(spans), figures, look.sureness(), look.money(), look.scenarios());
+            return new Standing(
+                    new Standings(spans),
+                    figures,
+                    look.sureness(),
+                    look.money(),
+                    look.scenarios(),
+                    new SharedBuild(spans));
         }
 
-        RankedSpan add(int number, Assessment assessment, RunRanking ranking, Collectors into) {
+        RankedSpan add(
+                int number,
+                Assessment assessment,
+                SpanOffer.NewDuctCost newDuct,
+                RunRanking ranking,
+                Collectors into) {
             RankedSpan stands = ranking.stand(number, assessment, standings);
             Verdict verdict = stands.verdict();
             figures.add(number, assessment, verdict);
             scenarios.add(number, assessment, !verdict.isExcluded(), ranking, into.scenarios());
             if (!verdict.isExcluded()) {
+                assessment.effort().ifPresent(effort -> build.add(number, effort, newDuct));
                 MoneyDraws drawn = money.add(number, assessment, into.money());
                 into.scores()
                         .ifPresent(scores -> figures.addDraws(
@@ -132,12 +148,10 @@ final class AssessedSpans implements RankedSpans {
         }
 
         /** Returns a span with all that its row has, apart from what follows from all spans. */
-        RankedSpan row(int number, RankedSpan stands, SpanAssessor assessor) {
+        RankedSpan row(int number, RankedSpan stands, SpanOffer.NewDuctCost newDuct) {
             return AssessedSpans.row(
                     stands,
-                    new SpanOffer(
-                            assessor.newDuct(stands.assessment()),
-                            figures.figures().feasibleDraws(number)),
+                    new SpanOffer(newDuct, figures.figures().feasibleDraws(number)),
                     scenarios,
                     sureness.map(run -> run.soFar(number)),
                     money.of(number));
@@ -231,8 +245,8 @@ final class AssessedSpans implements RankedSpans {
     }
 
     /** Returns what all spans that have a rank cost and save together. */
-    MoneyTotals money() {
-        return money.totals();
+    MoneyTotals money(RunSections sections) {
+        return money.totals().withSharedBuild(sections.sharedBuildMoney(build));
     }
 
     /** Returns what the run would find under each scenario of contents that are not recorded. */

@@ -20,8 +20,8 @@ import org.spanroom.rank.SectionGroups;
  */
 final class MemoryNeed {
     private static final long ROUTE_BYTES = 350;
-    private static final long VERTEX_BYTES = 9;
-    private static final long SPAN_BYTES = 200;
+    private static final long VERTEX_BYTES = 5;
+    private static final long SPAN_BYTES = 175;
     /** Of a simulation: the draws in which the span is feasible, its chance, three of its scores, and its ranges of money. */
     private static final long SIMULATED_BYTES = SpanFigures.DRAWS_BYTES + 3 * Float.BYTES + 2 + MoneyRun.SPAN_BYTES;
 
@@ -69,6 +69,7 @@ final class MemoryNeed {
                 + SpanFigures.SPAN_BYTES
                 + SectionGroups.SPAN_BYTES
                 + BankPlaces.SPAN_BYTES
+                + SharedBuild.SPAN_BYTES
                 + (simulated ? SIMULATED_BYTES : 0);
         return ALWAYS_BYTES
                 + ROUTE_BYTES * routes.size()

@@ -2,6 +2,7 @@ package org.spanroom.pipeline;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.spanroom.config.RunConfig;
 import org.spanroom.model.effort.Cents;
@@ -111,6 +112,7 @@ final class MoneyRun {
                 currency,
                 Cents.money(all.recoveryCents),
                 Cents.money(all.newBuildCents),
+                OptionalDouble.empty(),
                 all.draws.draws().ranges(settings));
     }
 

@@ -118,7 +118,7 @@ public final class RankRun {
         var results = new Results(
                 network,
                 bankPlaces.among(ranked),
-                ranked.money(),
+                ranked.money(sections),
                 sections,
                 found,
                 checks,

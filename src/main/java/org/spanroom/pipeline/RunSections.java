@@ -1,9 +1,11 @@
 package org.spanroom.pipeline;
 
 import java.util.AbstractList;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.RandomAccess;
+import org.spanroom.model.effort.Cents;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.SpanFigures;
@@ -39,6 +41,18 @@ final class RunSections extends AbstractList<RankedSection> implements RandomAcc
     /** Returns how many sections have a ranked span: the first ones. */
     int countRanked() {
         return groups.countRanked();
+    }
+
+    /** Returns what new build of all ranked spans costs where one trench or bore serves all of a section. */
+    double sharedBuildMoney(SharedBuild build) {
+        double cents = 0;
+        for (int section = 0; section < groups.countRanked(); section++) {
+            cents += build.cents(Arrays.stream(groups.members(section))
+                    .filter(this::isRanked)
+                    .map(place -> order[place])
+                    .toArray());
+        }
+        return Cents.money(cents);
     }
 
     /** Returns the place in the ranking of the best span of a section. */

@@ -86,8 +86,9 @@ public final class FuzzRun {
         return ofConfig ? readers + ":org.spanroom.config.**" : readers;
     }
 
-    private List<String> command(String target) {
-        var command = new ArrayList<>(List.of(
+    /** Returns the command that starts the fuzzer for a target; options and folders follow. */
+    static List<String> command(String target, Path folder) {
+        return List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx1500m",
                 "-cp",
@@ -99,10 +100,15 @@ public final class FuzzRun {
                 // a config may well name a file in a folder above its own
                 "--disabled_hooks=com.code_intelligence.jazzer.sanitizers.FilePathTraversal",
                 "--reproducer_path=" + folder,
+                "-max_len=20000");
+    }
+
+    private List<String> command(String target) {
+        var command = new ArrayList<>(command(target, folder));
+        command.addAll(List.of(
                 "-artifact_prefix=" + folder + "/" + target + "-",
                 "-rss_limit_mb=3500",
                 "-timeout=120",
-                "-max_len=20000",
                 "-max_total_time=" + seconds));
         Path words = folder.resolve(target + ".dict");
         if (Files.exists(words)) {

@@ -63,6 +63,7 @@ public final class FuzzSeeds {
                 "duct,item,kind,inside,outside_diameter\nR1,a,innerduct,,40\nR1,b,cable,a,\"12,5\"\n");
         write(folder, "ContentsFuzz/tabs", "duct\tkind\twall\nR1\tinnerduct\t1-1/4 in\n");
         FuzzDocumentSeeds.write(folder);
+        FuzzCorpus.unpack(folder);
     }
 
     static byte[] shapefile(int type) {

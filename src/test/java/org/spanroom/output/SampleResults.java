@@ -62,6 +62,7 @@ public final class SampleResults {
             "USD",
             12_000,
             50_000.5,
+            OptionalDouble.of(31_000.25),
             Optional.of(new MoneyRanges(
                     new MoneyRange(10_000, 12_500, 15_000),
                     new MoneyRange(40_000, 52_000, 65_000.25),
