@@ -54,6 +54,7 @@ final class RankReport {
                     "%,8d of them only with good lubrication; without it the calculated pull fails from both ends",
                     totals.doubtful());
         }
+        contents.deciders().forEach(sentence -> line("%s.", sentence));
         if (totals.ranked() > 0) {
             MoneyReport.lines(money).forEach(text -> line("%s", text));
         }

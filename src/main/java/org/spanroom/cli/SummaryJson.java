@@ -135,7 +135,8 @@ final class SummaryJson {
         json.number("positions_gained", totals.positionsGained())
                 .number("spans_ranked_length_m", totals.rankedLengthM(), LENGTH_DECIMALS)
                 .object("money_ranked", money(written.money()))
-                .text("contents_basis", written.contents().basis());
+                .text("contents_basis", written.contents().basis())
+                .texts("deciders", written.contents().deciders());
     }
 
     private static String end(JsonObject json, WrittenResults written) {

@@ -30,6 +30,11 @@ final class ContentsJson {
             json.writeString(line);
         }
         json.writeEndArray();
+        json.writeArrayFieldStart("deciders");
+        for (String sentence : contents.deciders()) {
+            json.writeString(sentence);
+        }
+        json.writeEndArray();
         json.writeArrayFieldStart("by_scenario");
         for (ScenarioResult result : contents.scenarios()) {
             scenario(json, result);

@@ -45,9 +45,11 @@ public record RecordedAccount(
      * @param statement one sentence without a full stop
      * @param rankedAssumed how many ranked spans have contents that are assumed
      * @param missing the terms that are not recorded everywhere
+     * @param deciders what decides most of the ranked spans, one sentence each without a full stop
      */
-    public record Contents(String statement, long rankedAssumed, List<Missing> missing) {
+    public record Contents(String statement, long rankedAssumed, List<Missing> missing, List<String> deciders) {
         public Contents {
+            deciders = List.copyOf(deciders);
             missing = List.copyOf(missing);
         }
     }
@@ -111,6 +113,7 @@ public record RecordedAccount(
                         term.text("counted"),
                         term.text("stands_in")))
                 .toList();
-        return new Contents(contents.text("statement"), contents.count("spans_ranked_assumed"), missing);
+        List<String> deciders = contents.has("deciders") ? contents.texts("deciders") : List.of();
+        return new Contents(contents.text("statement"), contents.count("spans_ranked_assumed"), missing, deciders);
     }
 }

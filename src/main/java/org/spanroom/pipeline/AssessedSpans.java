@@ -47,6 +47,7 @@ final class AssessedSpans implements RankedSpans {
     private final MoneyRun money;
     private final ScenarioRun scenarios;
     private final SharedBuild build;
+    private final Deciders deciders;
     private final int[] order;
 
     private AssessedSpans(SpanList spans, SpanAssessor assessor, RunRanking ranking, Standing standing) {
@@ -59,6 +60,7 @@ final class AssessedSpans implements RankedSpans {
         this.money = standing.money();
         this.scenarios = standing.scenarios();
         this.build = standing.build();
+        this.deciders = standing.deciders();
         this.order = standings.bestFirst(spans::compareIds);
     }
 
@@ -71,6 +73,7 @@ final class AssessedSpans implements RankedSpans {
                     look.sureness().map(RankConfidenceRun::begin),
                     look.money().begin(),
                     look.scenarios().begin(),
+                    standing.deciders().begin(),
                     look.packed().map(PackedSpans::newFiller));
             return (from, to) -> {
                 for (int number = from; number < to; number++) {
@@ -104,6 +107,7 @@ final class AssessedSpans implements RankedSpans {
             Optional<TopScores> scores,
             MoneyRun.Sums money,
             ScenarioRun.Sums scenarios,
+            Deciders.Counts deciders,
             Optional<PackedSpans.Filler> rows) {}
 
     /** The rank of each span, the confidence in it, and what else is kept of it. */
@@ -113,7 +117,8 @@ final class AssessedSpans implements RankedSpans {
             Optional<RankConfidenceRun> sureness,
             MoneyRun money,
             ScenarioRun scenarios,
-            SharedBuild build) {
+            SharedBuild build,
+            Deciders deciders) {
         static Standing of(int spans, FirstLook look) {
             var figures = new SpanFigures.Collector(spans, look.sureness().isPresent());
             return new Standing(
@@ -122,7 +127,8 @@ final class AssessedSpans implements RankedSpans {
                     look.sureness(),
                     look.money(),
                     look.scenarios(),
-                    new SharedBuild(spans));
+                    new SharedBuild(spans),
+                    new Deciders());
         }
 
         RankedSpan add(
@@ -136,6 +142,7 @@ final class AssessedSpans implements RankedSpans {
             figures.add(number, assessment, verdict);
             scenarios.add(number, assessment, !verdict.isExcluded(), ranking, into.scenarios());
             if (!verdict.isExcluded()) {
+                into.deciders().add(assessment);
                 assessment.effort().ifPresent(effort -> build.add(number, effort, newDuct));
                 MoneyDraws drawn = money.add(number, assessment, into.money());
                 into.scores()
@@ -237,6 +244,11 @@ final class AssessedSpans implements RankedSpans {
                 checks.size(),
                 found.size()));
         return checks;
+    }
+
+    /** Returns what decides most of the spans that have a rank, one sentence each. */
+    List<String> deciders() {
+        return deciders.sentences();
     }
 
     /** Returns the figures of all spans, by number in the list of spans. */

@@ -46,8 +46,9 @@ final class ContentsAdvice {
      * Returns what the results of a run rest on.
      *
      * @param serviceUnknown how many spans are not ranked because it is not known whether a cable is live
+     * @param deciders what decides most of the ranked spans, one sentence each
      */
-    ContentsAccount account(ScenarioRun run, long serviceUnknown, Routes routes) {
+    ContentsAccount account(ScenarioRun run, long serviceUnknown, Routes routes, List<String> deciders) {
         ContentsCounts counts = run.counts();
         boolean unknown = counts.unknown() > 0;
         return new ContentsAccount(
@@ -55,6 +56,7 @@ final class ContentsAdvice {
                 config.scenarios().typical(),
                 unknown || counts.assumed() > 0 ? missing(counts, routes) : List.of(),
                 toAssume(unknown, serviceUnknown),
+                deciders,
                 run.results());
     }
 

@@ -46,7 +46,8 @@ final class ContentsStage {
                 .account(
                         ranked.scenarios(),
                         serviceUnknown,
-                        new ContentsAdvice.Routes(routes.source(), routes.featuresRead()));
+                        new ContentsAdvice.Routes(routes.source(), routes.featuresRead()),
+                        ranked.deciders());
     }
 
     /** Returns the vaults to open first; none where the contents of all spans are recorded. */

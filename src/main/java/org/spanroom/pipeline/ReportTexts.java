@@ -88,6 +88,7 @@ final class ReportTexts {
                             + " range holds " + ReportWords.rangeShare(config.uncertainty())
                             + " of the draws of the rates.");
         }
+        account.contents().deciders().forEach(decider -> statements.add(ReportWords.sentence(decider)));
         if (totals.doubtful() > 0) {
             statements.add(Counted.of(totals.doubtful(), "candidate") + " "
                     + Counted.form(totals.doubtful(), "passes", "pass")

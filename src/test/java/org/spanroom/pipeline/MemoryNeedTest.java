@@ -81,20 +81,20 @@ class MemoryNeedTest {
     void aMillionSpansAreRefusedInAQuarterOfAGibibyteWithTheRemedy() {
         assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(2_623_807), false, 256 * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class)
-                .hasMessageContaining("2,623,807 spans need at least 630 MiB, but the Java heap limit is 256 MiB")
-                .hasMessageContaining("java -Xmx1261m");
+                .hasMessageContaining("2,623,807 spans need at least 450 MiB, but the Java heap limit is 256 MiB")
+                .hasMessageContaining("java -Xmx900m");
     }
 
     /** Of a simulation each span keeps a mask of eight bytes, three numbers of four, two marks, and nine numbers of money. */
     @Test
     void whatASimulationKeepsCountsToo() {
-        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 276 * MEBIBYTE))
+        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 204 * MEBIBYTE))
                 .doesNotThrowAnyException();
-        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 275 * MEBIBYTE))
+        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 203 * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class);
-        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (276 + 58) * MEBIBYTE))
+        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (204 + 58) * MEBIBYTE))
                 .doesNotThrowAnyException();
-        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (275 + 58) * MEBIBYTE))
+        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (203 + 58) * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class);
     }
 

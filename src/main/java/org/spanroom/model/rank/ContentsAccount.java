@@ -12,6 +12,7 @@ import org.spanroom.model.network.ContentsScenario;
  * @param typical the counts that are used where none is recorded
  * @param missing the terms without field or value; empty where the contents of all spans are known or assumed
  * @param toAssume lines of YAML that let a config assume what is missing; empty where nothing more can be assumed
+ * @param deciders what decides most of the ranked spans, one sentence each without a full stop
  * @param scenarios results by scenario; empty where no span has assumed contents
  */
 public record ContentsAccount(
@@ -19,16 +20,18 @@ public record ContentsAccount(
         ContentsScenario typical,
         List<MissingTerm> missing,
         List<String> toAssume,
+        List<String> deciders,
         List<ScenarioResult> scenarios) {
     public ContentsAccount {
         missing = List.copyOf(missing);
         toAssume = List.copyOf(toAssume);
+        deciders = List.copyOf(deciders);
         scenarios = List.copyOf(scenarios);
     }
 
     /** Returns an account of counts alone, for a run that was read back. */
     public static ContentsAccount of(ContentsCounts counts, ContentsScenario typical) {
-        return new ContentsAccount(counts, typical, List.of(), List.of(), List.of());
+        return new ContentsAccount(counts, typical, List.of(), List.of(), List.of(), List.of());
     }
 
     /** Returns the word for what the ranking rests on: recorded, partly_assumed, assumed, or unknown where most contents are. */
