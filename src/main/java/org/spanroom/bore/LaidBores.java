@@ -19,7 +19,7 @@ final class LaidBores {
      */
     private static final double[] FILL_RATIOS = {0.5, 0.4, 0.3, 0.2, 0.1, 0.55, 0.6, 0.65, 0.7, 0.75};
 
-    /** The least bore of one or two circles is known. Where numbers are rounded no place may be left in it, so it is tried a little wider. */
+    /** The least bore of one or two circles is known; numbers are rounded, so it is tried a little wider. */
     private static final double A_LITTLE_WIDER = 1 + 1e-9;
 
     private enum Tried {
