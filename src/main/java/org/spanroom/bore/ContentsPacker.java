@@ -43,7 +43,7 @@ final class ContentsPacker {
     /** Returns whether things go into a bore, without what is in them. */
     PackingOutcome outcome(BoreShape shape, double usableMm, List<Item> items, Work work) {
         return usableMm > 0
-                ? packer.pack(task(shape, usableMm, Item.inOrder(items)), work).outcome()
+                ? packer.outcome(task(shape, usableMm, Item.inOrder(items)), work)
                 : PackingOutcome.DOES_NOT_FIT;
     }
 
@@ -71,7 +71,20 @@ final class ContentsPacker {
     /** Work ends here as if the question were all of a cross-section, so that the answer depends on nothing else. */
     private Answered answered(Question question) {
         Work work = Work.ofSection();
-        return new Answered(answer(question, work), work);
+        if (isSoonFit(question, work)) {
+            return new Answered(
+                    Packing.of(
+                            PackingOutcome.FITS,
+                            () -> answer(question, Work.ofSection()).evidence()),
+                    work);
+        }
+        Work searched = Work.ofSection();
+        return new Answered(answer(question, searched), searched);
+    }
+
+    private boolean isSoonFit(Question question, Work work) {
+        return packer.isSoonFit(task(question.shape(), question.usableMm(), question.items()), work)
+                && question.items().stream().allMatch(item -> packer.isSoonFit(taskWithin(item), work));
     }
 
     private Packing answer(Question question, Work work) {

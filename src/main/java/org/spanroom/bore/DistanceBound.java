@@ -153,13 +153,17 @@ final class DistanceBound {
         return (a * a + b * b - touch * touch) / (2 * a * b);
     }
 
-    /** Returns whether the circles that are placed can be followed by the others, in any order, without a chain over a full turn. */
+    /**
+     * Returns whether the circles that are placed can be followed by the others, in any order, without a chain over a full turn. An order
+     * and its mirror image have the same chains, so only the one in which circle 1 comes before circle 2 is tried.
+     */
     private boolean canContinue(int count) {
         if (count == size) {
             return true;
         }
         for (int next = 1; next < size; next++) {
-            if (!placed[next] && place(next, count)) {
+            boolean mirrored = next == 2 && !placed[1];
+            if (!placed[next] && !mirrored && place(next, count)) {
                 placed[next] = true;
                 boolean can = canContinue(count + 1);
                 placed[next] = false;

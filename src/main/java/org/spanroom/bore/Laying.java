@@ -14,15 +14,21 @@ final class Laying {
     private static final double TOUCH_MM = 1e-9;
 
     private final PackingTask task;
+    private final boolean cellsRise;
     private final double[] centers;
     private final int[] firstEnd;
     private final int[] secondEnd;
     private int laid;
+
+    /** 1, or -1 where the circle goes to the highest place: all is upside down for it. */
+    private double up = 1;
+
     private double lowestX;
     private double lowestY;
 
-    private Laying(PackingTask task) {
+    private Laying(PackingTask task, boolean cellsRise) {
         this.task = task;
+        this.cellsRise = cellsRise;
         centers = new double[2 * task.size()];
         int sleeves = 0;
         for (int i = 0; i < task.size(); i++) {
@@ -36,7 +42,19 @@ final class Laying {
 
     /** Returns centers at rest; none where circles are left over. */
     static double[] lay(PackingTask task) {
-        var laying = new Laying(task);
+        return lay(task, false);
+    }
+
+    /**
+     * Returns centers of which the cells of sleeves are each at the highest free place, not at rest: a row that begins in the open space
+     * above wide circles can be continued, while one in a gap between them cannot. None where circles are left over.
+     */
+    static double[] layCellsAbove(PackingTask task) {
+        return lay(task, true);
+    }
+
+    private static double[] lay(PackingTask task, boolean cellsRise) {
+        var laying = new Laying(task, cellsRise);
         while (laying.laid < task.size()) {
             if (!laying.next()) {
                 return new double[0];
@@ -48,6 +66,7 @@ final class Laying {
     private boolean next() {
         lowestX = 0;
         lowestY = Double.POSITIVE_INFINITY;
+        up = cellsRise && task.sleeve(laid) > 0 ? -1 : 1;
         double reachMm = task.halfMm() - task.radiusMm(laid);
         offerBottom(reachMm);
         for (int i = 0; i < laid; i++) {
@@ -66,6 +85,7 @@ final class Laying {
             return false;
         }
         centers[2 * laid] = lowestX;
+        lowestY *= up;
         centers[2 * laid + 1] = lowestY;
         lengthenRow();
         laid++;
@@ -109,19 +129,20 @@ final class Laying {
 
     private void offerBottom(double reachMm) {
         if (task.isSquare()) {
-            offer(-reachMm, -reachMm);
-            offer(reachMm, -reachMm);
+            offer(-reachMm, -up * reachMm);
+            offer(reachMm, -up * reachMm);
         } else {
-            offer(0, -reachMm);
+            offer(0, -up * reachMm);
         }
     }
 
     private void offerBesideWalls(int i, double reachMm, double aroundMm) {
         double x = centers[2 * i];
         double y = centers[2 * i + 1];
-        double alongMm = Math.sqrt(aroundMm * aroundMm - (y + reachMm) * (y + reachMm));
-        offer(x - alongMm, -reachMm);
-        offer(x + alongMm, -reachMm);
+        double bottomY = -up * reachMm;
+        double alongMm = Math.sqrt(aroundMm * aroundMm - (y - bottomY) * (y - bottomY));
+        offer(x - alongMm, bottomY);
+        offer(x + alongMm, bottomY);
         for (double wall : new double[] {-reachMm, reachMm}) {
             double upMm = Math.sqrt(aroundMm * aroundMm - (wall - x) * (wall - x));
             offer(wall, y - upMm);
@@ -144,10 +165,12 @@ final class Laying {
 
     /** Takes a place if it is free and lower than any before; what is no number is no place. */
     private void offer(double x, double y) {
-        boolean lower = y < lowestY - TOUCH_MM || (y < lowestY + TOUCH_MM && x < lowestX - TOUCH_MM);
+        double heightMm = up * y;
+        boolean lower =
+                heightMm < lowestY - TOUCH_MM || (heightMm < lowestY + TOUCH_MM && x < lowestX - TOUCH_MM);
         if (lower && hangsTogether(x, y) && isFree(x, y)) {
             lowestX = x;
-            lowestY = y;
+            lowestY = heightMm;
         }
     }
 

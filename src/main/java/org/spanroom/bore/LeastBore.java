@@ -35,6 +35,7 @@ final class LeastBore {
     private final PackingTask task;
     private final int mostMoves;
     private final boolean isCutShort;
+    private final LaidBores laid;
     private final List<Found> found = new ArrayList<>();
     private Optional<PackingSearch> search = Optional.empty();
     private Optional<Proof> proof = Optional.empty();
@@ -52,6 +53,7 @@ final class LeastBore {
      */
     LeastBore(PackingTask task, long usualMoves) {
         this.task = task;
+        this.laid = new LaidBores(task);
         this.mostMoves = (int) Math.min(usualMoves, Work.MOST_OF_SEARCH / task.moveWork());
         this.isCutShort = mostMoves < usualMoves;
     }
@@ -68,6 +70,26 @@ final class LeastBore {
             search.move();
         }
         return search.leastHalfMm();
+    }
+
+    /**
+     * Returns whether these circles are soon known to go into the bore of a task. Where they are, {@link #answer} finds an arrangement too.
+     *
+     * @param work what it takes to find that arrangement is added to, unless it is spent
+     */
+    boolean isSoonFound(PackingTask asked, Work work) {
+        if (!laid.goInto(asked)) {
+            return false;
+        }
+        if (!work.isSpent()) {
+            addMoves(0, work);
+        }
+        return true;
+    }
+
+    /** Returns the answer for a task from laying the circles alone; none where that has none. */
+    Optional<Packed> laid(PackingTask asked) {
+        return laid.narrowest(asked);
     }
 
     /**
@@ -168,6 +190,10 @@ final class LeastBore {
     /** The best arrangement pressed into the bore, for the drawing. */
     private Packed undecided(PackingTask asked, Proof needed, int most, Work work) {
         addMoves(most, work);
+        Optional<Packed> laidThere = laid(asked);
+        if (laidThere.isPresent()) {
+            return laidThere.get();
+        }
         if (isCutShort) {
             work.leaveOpen();
         }

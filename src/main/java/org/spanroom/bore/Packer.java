@@ -50,17 +50,36 @@ final class Packer {
             return Packed.doesNotFit(plain.get());
         }
         if (!work.isSpent()) {
-            return leastBore(task.filling(DENSE_RATIO)).answer(task, work);
+            return leastBore(task).answer(task, work);
         }
         Packed answer = PlainAnswer.of(task);
-        if (answer.outcome() == PackingOutcome.UNDECIDED) {
-            work.leaveOpen();
-        }
-        return answer;
+        return answer.outcome() == PackingOutcome.UNDECIDED ? laidOrOpen(task, answer, work) : answer;
     }
 
-    private LeastBore leastBore(PackingTask dense) {
-        return leastBores.computeIfAbsent(dense, key -> new LeastBore(key, usualMoves(key)));
+    private Packed laidOrOpen(PackingTask task, Packed undecided, Work work) {
+        Optional<Packed> laid = leastBore(task).laid(task);
+        if (laid.isEmpty()) {
+            work.leaveOpen();
+        }
+        return laid.orElse(undecided);
+    }
+
+    /** Returns the outcome of {@link #pack}, sooner where the bore is not crowded. */
+    PackingOutcome outcome(PackingTask task, Work work) {
+        return isSoonFit(task, work) ? PackingOutcome.FITS : pack(task, work).outcome();
+    }
+
+    /**
+     * Returns whether circles are soon known to go in; {@link #pack} finds that they do in any case.
+     *
+     * @param work what it takes to show how they do is added to; nothing where that is not known soon
+     */
+    boolean isSoonFit(PackingTask task, Work work) {
+        return task.size() == 0 || leastBore(task).isSoonFound(task, work);
+    }
+
+    private LeastBore leastBore(PackingTask task) {
+        return leastBores.computeIfAbsent(task.filling(DENSE_RATIO), key -> new LeastBore(key, usualMoves(key)));
     }
 
     private long usualMoves(PackingTask task) {
@@ -87,12 +106,12 @@ final class Packer {
     int recall(List<KnownPacking> packings) {
         int taken = 0;
         for (KnownPacking packing : packings) {
-            taken += leastBore(dense(packing)).recall(packing) ? 1 : 0;
+            taken += leastBore(circles(packing)).recall(packing) ? 1 : 0;
         }
         return taken;
     }
 
-    private static PackingTask dense(KnownPacking packing) {
+    private static PackingTask circles(KnownPacking packing) {
         return PackingTask.jointed(
                         packing.shape(),
                         1,
@@ -100,7 +119,6 @@ final class Packer {
                                 .mapToDouble(Double::doubleValue)
                                 .toArray(),
                         packing.sleeves().stream().mapToInt(Integer::intValue).toArray(),
-                        packing.slackMm())
-                .filling(DENSE_RATIO);
+                        packing.slackMm());
     }
 }

@@ -97,7 +97,7 @@ final class PackingBound {
     }
 
     /** Two circles side by side along the diameter, or the diagonal of the square. */
-    private static double pairBoreMm(PackingTask task) {
+    static double pairBoreMm(PackingTask task) {
         if (task.size() < 2) {
             return 0;
         }

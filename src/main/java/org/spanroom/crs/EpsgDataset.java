@@ -39,13 +39,21 @@ final class EpsgDataset {
 
     private static final Map<Integer, ReferenceSystem> FOUND = new ConcurrentHashMap<>();
 
+    private static boolean opened;
+
     static {
         Quiet.install();
-        PrivateDirectory.unpack(
-                DIRECTORY_PROPERTY, "epsg", () -> CRS.decode("EPSG:" + KnownSystems.WEB_MERCATOR_CODE, true));
     }
 
     private EpsgDataset() {}
+
+    /** The library unpacks its files when it is first asked for a system: so for that one, since another takes as long again. */
+    private static synchronized void open(int code) {
+        if (!opened) {
+            PrivateDirectory.unpack(DIRECTORY_PROPERTY, "epsg", () -> CRS.decode("EPSG:" + code, true));
+            opened = true;
+        }
+    }
 
     static ReferenceSystem findByCode(int code) {
         ReferenceSystem known = FOUND.get(code);
@@ -111,6 +119,7 @@ final class EpsgDataset {
 
     /** Returns GeoTools's own object for a code, easting or longitude first. */
     static CoordinateReferenceSystem decode(int code) {
+        open(code);
         try {
             return CRS.decode("EPSG:" + code, true);
         } catch (NoSuchAuthorityCodeException e) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -47,6 +48,7 @@ public final class InputReader {
     private final ReadingTally tally;
     private final List<InputRecord> records = new ArrayList<>();
     private Optional<String> bookSha256 = Optional.empty();
+    private Meanwhile meanwhile = (routes, isWaiting) -> {};
 
     public InputReader(RunConfig config, FindingLog findings) {
         this(config, findings, LayerSources::open, ReadingProgress.SILENT);
@@ -71,6 +73,19 @@ public final class InputReader {
     /** Opens a layer. */
     interface Opener {
         LayerSource open(Path file, Optional<String> layer, FindingLog findings);
+    }
+
+    /** Work on routes that is useful while other files are still being read. */
+    @FunctionalInterface
+    public interface Meanwhile {
+        /** @param isWaiting whether the reading would still be waited for; once it is not, the work should end soon */
+        void on(List<Route> routes, BooleanSupplier isWaiting);
+    }
+
+    /** Gives the waiting thread something to do. */
+    public InputReader with(Meanwhile work) {
+        meanwhile = work;
+        return this;
     }
 
     /**
@@ -106,6 +121,7 @@ public final class InputReader {
         FieldBook book = inputs.fieldBook().file().map(this::readBook).orElse(FieldBook.EMPTY);
         LayerFilesReader.Read<Route> routes = readRoutes(table);
         table.reportUnknownDucts(findings);
+        meanwhile.on(routes.items(), zoneReading::isUnderWay);
         LayerFilesReader.Read<Zone> zones = zoneReading.await();
         LayerFilesReader.Read<Vault> vaults = vaultReading.await();
         List<LayerFilesReader.FileRead> files = Stream.of(routes.files(), vaults.files(), zones.files())

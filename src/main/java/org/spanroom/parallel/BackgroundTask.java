@@ -70,6 +70,11 @@ public final class BackgroundTask<T> {
         }
     }
 
+    /** Returns whether a thread of its own is at work; a wait for a result would take time. */
+    public boolean isUnderWay() {
+        return !deferred && !task.isDone();
+    }
+
     /** Interrupts the work if it has not ended. */
     void stop() {
         task.cancel(true);

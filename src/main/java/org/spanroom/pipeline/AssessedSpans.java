@@ -38,6 +38,12 @@ final class AssessedSpans implements RankedSpans {
     /** More than a year's work; after these, run again. */
     private static final int MOST_FIELD_CHECKS = 2000;
 
+    /** So few that no thread waits long for the last one, also where there are only some thousand spans. */
+    private static final int ASSESSED_AT_A_TIME = 64;
+
+    /** Each is simulated, so that a few take as long as hundreds of assessments. */
+    private static final int CHECKED_AT_A_TIME = 2;
+
     private final SpanList spans;
     private final SpanAssessor assessor;
     private final RunRanking ranking;
@@ -68,7 +74,7 @@ final class AssessedSpans implements RankedSpans {
     static AssessedSpans of(SpanList spans, SpanAssessor assessor, Ranking ranking, FirstLook look) {
         RunRanking run = ranking.among(spans);
         var standing = Standing.of(spans.size(), look);
-        new ParallelRanges(look.threads()).run(spans.size(), () -> {
+        new ParallelRanges(look.threads(), ASSESSED_AT_A_TIME).run(spans.size(), () -> {
             var into = new Collectors(
                     look.sureness().map(RankConfidenceRun::begin),
                     look.money().begin(),
@@ -223,7 +229,7 @@ final class AssessedSpans implements RankedSpans {
                 .toArray();
         progress.begin("find field checks", open.length);
         var found = new ConcurrentLinkedQueue<FieldCheckFinder.Found>();
-        new ParallelRanges(threads).run(open.length, () -> (from, to) -> {
+        new ParallelRanges(threads, CHECKED_AT_A_TIME).run(open.length, () -> (from, to) -> {
             for (int i = from; i < to; i++) {
                 FieldCheckFinder.Found ofSpan = sureness.get().fieldChecks(at(open[i]));
                 if (ofSpan.open()) {

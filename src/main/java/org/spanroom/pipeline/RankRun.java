@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.spanroom.bore.RoomAssessor;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.OutputConfig;
 import org.spanroom.config.RunConfig;
@@ -51,6 +52,7 @@ public final class RankRun {
     private final Progress progress;
     private final SpanChoice choice;
     private final FindingLog findings = new FindingLog();
+    private final RoomAssessor rooms;
 
     public RankRun(RunConfig config, Progress progress) {
         this(config, progress, SpanChoice.ALL);
@@ -61,6 +63,7 @@ public final class RankRun {
         this.config = config;
         this.progress = progress;
         this.choice = choice;
+        this.rooms = new RoomAssessor(config.room());
     }
 
     /**
@@ -132,6 +135,10 @@ public final class RankRun {
         OutputSettings settings =
                 settings(start.overwrite(), askedCrs.orElse(spans.crs().identified()));
         WrittenResults written = write(results, settings, start.folder());
+        if (rows.isEmpty()) {
+            // Columns may have asked for evidence as they were written, which took searches.
+            new PackingMemory(config.output(), new FindingLog()).keep(rooms);
+        }
         return new RankSummary(
                 network,
                 best(ranked, sections),
@@ -177,7 +184,10 @@ public final class RankRun {
             boolean roomForRows) {}
 
     private Spans readAndCut() {
-        InputData inputs = read();
+        var spanRun = new SpanRun(config, findings, progress);
+        // A packing file may know the rooms sooner.
+        boolean remembered = config.output().packingFile().isPresent();
+        InputData inputs = remembered ? spanRun.read() : spanRun.read(new RoomsMeanwhile(rooms));
         var permits = new PermitAssessor(inputs.zones(), config.permit(), access(config));
         Network network = cut(inputs);
         UsableInputs.demandSpans(inputs, network, findings, config.network().snapToleranceM());
@@ -228,7 +238,7 @@ public final class RankRun {
     private AssessedSpans rank(
             Network network, PermitAssessor permits, LearnedChances learned, Optional<PackedSpans> rows) {
         progress.begin("assess spans", network.spans().size());
-        var assessor = new SpanAssessor(config, permits, network.spans().size());
+        var assessor = new SpanAssessor(config, permits, network.spans().size(), rooms);
         Ranking ranking = ranking(config, learned);
         var look = new AssessedSpans.FirstLook(
                 new DataDoubts(findings),

@@ -34,10 +34,15 @@ final class SpanAssessor {
 
     /** Prepares for this many spans. */
     SpanAssessor(RunConfig config, PermitAssessor permitAssessor, int spans) {
+        this(config, permitAssessor, spans, new RoomAssessor(config.room()));
+    }
+
+    /** Prepares for this many spans, with an assessor of room of the same config that may know some ducts. */
+    SpanAssessor(RunConfig config, PermitAssessor permitAssessor, int spans, RoomAssessor roomAssessor) {
         this.permitAssessor = permitAssessor;
         bendStore = new BendStore(config.bend(), spans);
         roomSettings = config.room();
-        roomAssessor = new RoomAssessor(roomSettings);
+        this.roomAssessor = roomAssessor;
         pullAssessor = pulls(config);
         effortAssessor = effortAssessor(config);
     }

@@ -27,7 +27,12 @@ final class SpanRun {
     }
 
     InputData read() {
-        return read(new InputReader(config, findings, this::report));
+        return read((routes, isWaiting) -> {});
+    }
+
+    /** Reads, and does something with the routes while it waits for other files. */
+    InputData read(InputReader.Meanwhile meanwhile) {
+        return read(new InputReader(config, findings, this::report).with(meanwhile));
     }
 
     /** Reads again what an earlier run has read: of its field book no more than the rows that it had then. */

@@ -33,6 +33,18 @@ class BackgroundTaskTest {
     }
 
     @Test
+    void workIsUnderWayUntilItsThreadIsDoneAndNeverIfItIsDeferred() {
+        var goOn = new CountDownLatch(1);
+        var task = BackgroundTask.run("beside", () -> sleepUntil(goOn));
+
+        assertThat(task.isUnderWay()).isTrue();
+        goOn.countDown();
+        task.await();
+        assertThat(task.isUnderWay()).isFalse();
+        assertThat(BackgroundTask.deferred(() -> 1).isUnderWay()).isFalse();
+    }
+
+    @Test
     void deferredWorkRunsOnceOnTheThreadThatWaits() {
         var runs = new AtomicInteger();
         Supplier<Thread> work = () -> {
