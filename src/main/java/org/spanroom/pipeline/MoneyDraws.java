@@ -1,14 +1,12 @@
 package org.spanroom.pipeline;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
-import org.spanroom.effort.EffortAssessor;
+import org.spanroom.effort.DrawnCosts;
 import org.spanroom.model.effort.Cents;
 import org.spanroom.model.effort.EffortQuantities;
 import org.spanroom.model.effort.MoneyRange;
 import org.spanroom.model.effort.MoneyRanges;
-import org.spanroom.model.effort.Rates;
 import org.spanroom.model.rank.UncertaintySettings;
 
 /** What recovery and new build cost in each draw of the rates: those of one span, or their sums over several. */
@@ -24,12 +22,10 @@ final class MoneyDraws {
         this.newBuildMoney = newBuildMoney;
     }
 
-    static MoneyDraws of(EffortQuantities span, List<Rates> drawings) {
-        var draws = zeros(drawings.size());
-        for (int i = 0; i < drawings.size(); i++) {
-            draws.recoveryMoney[i] = EffortAssessor.costMoney(span, drawings.get(i));
-            draws.newBuildMoney[i] = EffortAssessor.newBuildMoney(span, drawings.get(i));
-        }
+    static MoneyDraws of(EffortQuantities span, DrawnCosts costs) {
+        MoneyDraws draws = zeros(costs.count());
+        costs.recovery(span, draws.recoveryMoney);
+        costs.newBuild(span, draws.newBuildMoney);
         return draws;
     }
 
