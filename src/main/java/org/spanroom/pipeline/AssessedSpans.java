@@ -25,7 +25,6 @@ import org.spanroom.rank.FieldCheckFinder;
 import org.spanroom.rank.Ranking;
 import org.spanroom.rank.RunRanking;
 import org.spanroom.rank.Standings;
-import org.spanroom.rank.TopScores;
 
 /**
  * All spans of a run in the order of the ranking.
@@ -98,7 +97,7 @@ final class AssessedSpans implements RankedSpans {
 
     /** What one thread collects in. */
     private record Collectors(
-            Optional<TopScores> scores,
+            Optional<RankConfidenceRun.Collector> scores,
             MoneyRun.Sums money,
             ScenarioRun.Sums scenarios,
             Optional<PackedSpans.Filler> rows) {}

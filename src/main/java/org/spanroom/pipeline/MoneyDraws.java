@@ -3,6 +3,7 @@ package org.spanroom.pipeline;
 import java.util.Arrays;
 import java.util.Optional;
 import org.spanroom.effort.DrawnCosts;
+import org.spanroom.model.OrderStatistics;
 import org.spanroom.model.effort.Cents;
 import org.spanroom.model.effort.EffortQuantities;
 import org.spanroom.model.effort.MoneyRange;
@@ -75,12 +76,17 @@ final class MoneyDraws {
 
     /** Returns the ranges between the percentiles of the settings; empty where nothing was drawn. */
     Optional<MoneyRanges> ranges(UncertaintySettings settings) {
+        return ranges(settings, new OrderStatistics());
+    }
+
+    /** Returns the same ranges, found by what a thread finds them by. */
+    Optional<MoneyRanges> ranges(UncertaintySettings settings, OrderStatistics by) {
         return recoveryMoney.length == 0
                 ? Optional.empty()
                 : Optional.of(new MoneyRanges(
-                        range(recoveryMoney, settings),
-                        range(newBuildMoney, settings),
-                        range(savingMoney(), settings)));
+                        range(recoveryMoney, settings, by),
+                        range(newBuildMoney, settings, by),
+                        range(savingMoney(), settings, by)));
     }
 
     private double[] savingMoney() {
@@ -91,7 +97,7 @@ final class MoneyDraws {
         return saved;
     }
 
-    private static MoneyRange range(double[] drawnMoney, UncertaintySettings settings) {
-        return MoneyRange.of(drawnMoney, settings.moneyLowRatio(), settings.moneyHighRatio());
+    private static MoneyRange range(double[] drawnMoney, UncertaintySettings settings, OrderStatistics by) {
+        return MoneyRange.of(drawnMoney, settings.moneyLowRatio(), settings.moneyHighRatio(), by);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.spanroom.config.RunConfig;
 import org.spanroom.effort.DrawnCosts;
+import org.spanroom.model.OrderStatistics;
 import org.spanroom.model.effort.Cents;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.effort.MoneyRange;
@@ -59,6 +60,7 @@ final class MoneyRun {
     static final class Sums {
         private final MoneyDraws.Sums draws;
         private final Optional<DrawnCosts> costs;
+        private final OrderStatistics percentiles = new OrderStatistics();
         private double recoveryCents;
         private double newBuildCents;
 
@@ -92,7 +94,8 @@ final class MoneyRun {
         MoneyDraws drawn = drawings.map(all -> all.of(assessed, into.costs.orElseThrow()))
                 .orElse(MoneyDraws.NONE);
         assessed.effort().ifPresent(effort -> into.add(effort, drawn));
-        drawn.ranges(settings).ifPresentOrElse(found -> keep(number, found), () -> keepNothing(number));
+        drawn.ranges(settings, into.percentiles)
+                .ifPresentOrElse(found -> keep(number, found), () -> keepNothing(number));
         return drawn;
     }
 

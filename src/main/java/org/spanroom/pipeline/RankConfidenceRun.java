@@ -1,9 +1,9 @@
 package org.spanroom.pipeline;
 
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.spanroom.config.RunConfig;
+import org.spanroom.model.OrderStatistics;
 import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.RankConfidence;
@@ -56,11 +56,21 @@ final class RankConfidenceRun {
         return outlooks.map(all -> new RankConfidenceRun(config, all, spans));
     }
 
+    /** What one thread collects scores in. */
+    static final class Collector {
+        private final TopScores top;
+        private final OrderStatistics percentiles = new OrderStatistics();
+
+        private Collector(TopScores top) {
+            this.top = top;
+        }
+    }
+
     /** Returns what a thread collects scores in. */
-    TopScores begin() {
+    Collector begin() {
         var scores = new TopScores(samples, topCount);
         collected.add(scores);
-        return scores;
+        return new Collector(scores);
     }
 
     /**
@@ -68,17 +78,16 @@ final class RankConfidenceRun {
      *
      * @param money what it costs in each draw of the rates
      */
-    long add(int number, Assessment assessed, MoneyDraws money, TopScores into) {
+    long add(int number, Assessment assessed, MoneyDraws money, Collector into) {
         SpanOutlook outlook = outlooks.of(assessed, money);
         Simulation.Scores scores = simulation.scores(outlook);
-        double[] sorted = scores.bySample().clone();
-        Arrays.sort(sorted);
+        into.percentiles.load(scores.bySample());
         feasible[number] = (float) scores.feasibleRatio();
-        low[number] = (float) Simulation.quantilePoints(sorted, LOW_SHARE);
-        high[number] = (float) Simulation.quantilePoints(sorted, HIGH_SHARE);
-        into.add(scores.bySample());
-        mayBeTop[number] = into.isAnyTop(scores.bySample());
-        mayNeedCheck[number] = FieldCheckFinder.mayFind(simulation, outlook, into, leastChangeRatio);
+        low[number] = (float) into.percentiles.quantile(LOW_SHARE);
+        high[number] = (float) into.percentiles.quantile(HIGH_SHARE);
+        into.top.add(scores.bySample());
+        mayBeTop[number] = into.top.isAnyTop(scores.bySample());
+        mayNeedCheck[number] = FieldCheckFinder.mayFind(simulation, outlook, into.top, leastChangeRatio);
         return scores.feasibleDraws();
     }
 

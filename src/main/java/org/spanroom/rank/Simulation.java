@@ -2,7 +2,6 @@ package org.spanroom.rank;
 
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
-import org.spanroom.model.Quantile;
 import org.spanroom.model.rank.UncertaintySettings;
 
 /**
@@ -82,11 +81,6 @@ public final class Simulation {
         public long feasibleDraws() {
             return feasibleDraws;
         }
-    }
-
-    /** Returns the score, of such in rising order, that so large a share of them does not exceed; linear between ranks. */
-    public static double quantilePoints(double[] sorted, double share) {
-        return Quantile.inUnit(sorted, share);
     }
 
     /** Returns a span's scores in all samples. */
