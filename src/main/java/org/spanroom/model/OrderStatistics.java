@@ -15,6 +15,7 @@ public final class OrderStatistics {
     private double[] values = {};
     private int[] buckets = {};
     private int[] ends = {};
+    private int[] bucketByPlace = {};
     private boolean sorted;
 
     /** Takes the values of a sample, which are copied. */
@@ -22,6 +23,7 @@ public final class OrderStatistics {
         if (values.length != sample.length) {
             values = new double[sample.length];
             buckets = new int[sample.length];
+            bucketByPlace = new int[sample.length];
             ends = new int[sample.length + 1];
         }
         double least = sample[0];
@@ -60,7 +62,9 @@ public final class OrderStatistics {
         }
         boolean numbers = true;
         for (int i = 0; i < sample.length; i++) {
-            values[ends[buckets[i]]++] = sample[i];
+            int place = ends[buckets[i]]++;
+            values[place] = sample[i];
+            bucketByPlace[place] = buckets[i];
             numbers &= sample[i] == sample[i];
         }
         return numbers;
@@ -82,13 +86,9 @@ public final class OrderStatistics {
         return at(below) + (place - below) * (at(above) - at(below));
     }
 
-    /** Sorts the bucket that holds a place: the first bucket that ends behind it. */
+    /** Sorts the bucket that holds a place. */
     private void sortAround(int place) {
-        int bucket = Arrays.binarySearch(ends, 0, values.length, place);
-        bucket = bucket < 0 ? -bucket - 1 : bucket + 1;
-        while (ends[bucket] <= place) {
-            bucket++;
-        }
+        int bucket = bucketByPlace[place];
         int from = bucket == 0 ? 0 : ends[bucket - 1];
         for (int i = from + 1; i < ends[bucket]; i++) {
             double value = values[i];

@@ -162,7 +162,11 @@ final class AssessedSpans implements RankedSpans {
     @Override
     public RankedSpan at(int place) {
         int number = order[place];
-        Assessment assessment = assessor.assess(number, spans.get(number));
+        return at(place, assessor.assess(number, spans.get(number)));
+    }
+
+    private RankedSpan at(int place, Assessment assessment) {
+        int number = order[place];
         RankedSpan stands = ranking.ranked(place, standings, assessment);
         return row(
                 stands,
@@ -203,7 +207,9 @@ final class AssessedSpans implements RankedSpans {
         var found = new ConcurrentLinkedQueue<FieldCheckFinder.Found>();
         new ParallelRanges(threads).run(open.length, () -> (from, to) -> {
             for (int i = from; i < to; i++) {
-                FieldCheckFinder.Found ofSpan = sureness.get().fieldChecks(at(open[i]));
+                int place = open[i];
+                Assessment assessed = assessor.assess(order[place], spans.get(order[place]));
+                FieldCheckFinder.Found ofSpan = sureness.get().fieldChecks(assessed, () -> at(place, assessed));
                 if (ofSpan.open()) {
                     found.add(ofSpan);
                 }

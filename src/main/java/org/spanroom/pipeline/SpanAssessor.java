@@ -64,8 +64,17 @@ final class SpanAssessor {
 
     /** Returns an assessment of the same span with another duct; its pull is taken to be the same. */
     Assessment withDuct(Assessment assessed, Duct duct) {
+        return withRoom(assessed, roomAssessor.assess(duct));
+    }
+
+    /**
+     * Returns an assessment of the same span with the room of another duct; its pull is taken to be the same.
+     *
+     * @param unproposed what {@link #rooms} says of the other duct, which is the same for all spans of that duct
+     */
+    Assessment withRoom(Assessment assessed, Room unproposed) {
         Span span = assessed.span();
-        Room room = propose(span, duct);
+        Room room = propose(span, unproposed);
         return new Assessment(
                 span,
                 assessed.bends(),
@@ -83,7 +92,7 @@ final class SpanAssessor {
     /** Assesses the span of the given number; each number is one span. */
     Assessment assess(int number, Span span) {
         Bends bends = bendStore.of(number, span);
-        Room room = propose(span, span.duct());
+        Room room = propose(span, roomAssessor.assess(span.duct()));
         PullAssessment pull = pull(span, bends, room);
         Permits permits = permitAssessor.assess(span);
         return new Assessment(
@@ -104,8 +113,8 @@ final class SpanAssessor {
     }
 
     /** Returns the room of the choice of pulls that gains most cables for an hour on site. */
-    private Room propose(Span span, Duct duct) {
-        return roomAssessor.assess(duct).propose(choice -> effortAssessor.siteHours(span, choice));
+    private Room propose(Span span, Room unproposed) {
+        return unproposed.propose(choice -> effortAssessor.siteHours(span, choice));
     }
 
     /** Returns the pulls of the proposal once the sleeves that have room beside the innerducts today are there, full of cables. */

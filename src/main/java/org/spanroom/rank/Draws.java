@@ -88,7 +88,7 @@ final class Draws {
         return points;
     }
 
-    /** Flips digits; keeps the latest hashes, because neighbors share all but their last digits. */
+    /** Flips digits; keeps what the first twelve of them became, and the hash for the rest, because neighbors share all but their last digits. */
     private static final class Scrambling {
         private final long key;
         private final long firstFlips;
@@ -96,6 +96,7 @@ final class Draws {
         private long secondFlips;
         private int thirdBefore;
         private long thirdFlips;
+        private int flippedBefore;
 
         Scrambling(long key) {
             this.key = key;
@@ -108,19 +109,23 @@ final class Draws {
         }
 
         int of(int digits) {
+            int third = (1 << (2 * DIGITS_PER_HASH)) | (digits >>> DIGITS_PER_HASH);
+            if (third != thirdBefore) {
+                thirdBefore = third;
+                thirdFlips = mixed(key + STEP * third);
+                flippedBefore = firstAndSecond(digits);
+            }
+            return flippedBefore | flipped(digits & SIX, thirdFlips);
+        }
+
+        private int firstAndSecond(int digits) {
             int second = (1 << DIGITS_PER_HASH) | (digits >>> (2 * DIGITS_PER_HASH));
             if (second != secondBefore) {
                 secondBefore = second;
                 secondFlips = mixed(key + STEP * second);
             }
-            int third = (1 << (2 * DIGITS_PER_HASH)) | (digits >>> DIGITS_PER_HASH);
-            if (third != thirdBefore) {
-                thirdBefore = third;
-                thirdFlips = mixed(key + STEP * third);
-            }
             return first(digits) << (2 * DIGITS_PER_HASH)
-                    | flipped((digits >>> DIGITS_PER_HASH) & SIX, secondFlips) << DIGITS_PER_HASH
-                    | flipped(digits & SIX, thirdFlips);
+                    | flipped((digits >>> DIGITS_PER_HASH) & SIX, secondFlips) << DIGITS_PER_HASH;
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import org.spanroom.model.Answer;
 import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.Span;
@@ -122,8 +123,12 @@ public final class FieldCheckFinder {
         }
     }
 
-    /** Returns the checks worth making on one ranked span. */
-    public Found find(RankedSpan ranked, SpanOutlook span) {
+    /**
+     * Returns the checks worth making on one ranked span.
+     *
+     * @param ranked the span with all that a check says of it, which is asked for only if there is a check
+     */
+    public Found find(Supplier<RankedSpan> ranked, SpanOutlook span) {
         int tops = countTops(span);
         // A check cannot avert more wrong decisions than there are.
         int wrong = Math.min(tops, SAMPLES - tops);
@@ -138,9 +143,10 @@ public final class FieldCheckFinder {
             Counts count = counts[i];
             double changeRatio = count.changeRatio();
             if (isWorthwhile(changeRatio, count.standardErrorRatio())) {
-                Vault vault = vault(ranked, unknown);
-                List<String> cautions = CrewCautions.of(ranked, vault, access);
-                checks.add(new FieldCheck(ranked, unknown, tops / (double) SAMPLES, changeRatio, vault, cautions));
+                RankedSpan checked = ranked.get();
+                Vault vault = vault(checked, unknown);
+                List<String> cautions = CrewCautions.of(checked, vault, access);
+                checks.add(new FieldCheck(checked, unknown, tops / (double) SAMPLES, changeRatio, vault, cautions));
             }
         }
         return new Found(true, checks);

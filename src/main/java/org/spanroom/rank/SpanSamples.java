@@ -14,7 +14,13 @@ final class SpanSamples {
 
     private final Simulation simulation;
     private final List<Situation> situations;
+
+    /** The sum of the chances of a situation and all before it, and the same in parts of the unit interval. */
+    private final double[] sumRatios;
+
+    private final double[] sumParts;
     private final double blockedRatio;
+    private final double blockedParts;
     private final Draws draws;
     private final UseCurve use;
     private final double[] fixedPoints;
@@ -28,10 +34,17 @@ final class SpanSamples {
         this.simulation = simulation;
         situations = span.situations();
         blockedRatio = span.blockedRatio();
+        blockedParts = blockedRatio * Draws.PARTS;
         draws = new Draws(seed, span.spanId());
         use = UseCurve.of(span.use());
         fixedPoints = new double[situations.size()];
+        sumRatios = new double[fixedPoints.length];
+        sumParts = new double[fixedPoints.length];
+        double sum = 0;
         for (int i = 0; i < fixedPoints.length; i++) {
+            sum += situations.get(i).chanceRatio();
+            sumRatios[i] = sum;
+            sumParts[i] = sum * Draws.PARTS;
             fixedPoints[i] = simulation.fixedPoints(situations.get(i).quantities());
         }
     }
@@ -66,10 +79,10 @@ final class SpanSamples {
 
     boolean isBlocked() {
         int part = draws.part(CONDITION, turn);
-        if (part >= blockedRatio * Draws.PARTS) {
+        if (part >= blockedParts) {
             return false;
         }
-        return part + 1 <= blockedRatio * Draws.PARTS || draws.at(CONDITION, sample, turn) < blockedRatio;
+        return part + 1 <= blockedParts || draws.at(CONDITION, sample, turn) < blockedRatio;
     }
 
     /** Returns the share of all states of friction that are better than that of the sample. */
@@ -80,13 +93,11 @@ final class SpanSamples {
     /** Returns the number of the situation that is drawn: mostly the part of the unit interval decides, in which the draw lies. */
     private int drawnSituation() {
         int part = draws.part(SITUATION, turn);
-        double sum = 0;
-        for (int i = 0; i < situations.size(); i++) {
-            sum += situations.get(i).chanceRatio();
-            if (part + 1 <= sum * Draws.PARTS) {
+        for (int i = 0; i < sumParts.length; i++) {
+            if (part + 1 <= sumParts[i]) {
                 return i;
             }
-            if (part < sum * Draws.PARTS) {
+            if (part < sumParts[i]) {
                 return situation(draws.at(SITUATION, sample, turn));
             }
         }
@@ -94,18 +105,20 @@ final class SpanSamples {
     }
 
     private int situation(double drawn) {
-        double sum = 0;
-        for (int i = 0; i < situations.size(); i++) {
-            sum += situations.get(i).chanceRatio();
-            if (drawn < sum) {
+        for (int i = 0; i < sumRatios.length; i++) {
+            if (drawn < sumRatios[i]) {
                 return i;
             }
         }
         return 0;
     }
 
-    /** From a share of all cases to a place between 0 (lubricated) and 1 (bad), dry in the middle being the likeliest. */
-    private static double triangular(double share) {
-        return share < 0.5 ? Math.sqrt(share / 2) : 1 - Math.sqrt((1 - share) / 2);
+    /**
+     * From a share of all cases to a place between 0 (lubricated) and 1 (bad), dry in the middle being the likeliest. Which half the share is in
+     * cannot be foreseen, so that it is a factor, not a branch: the root of half the share, or 1 less the root of half the rest.
+     */
+    static double triangular(double share) {
+        int upper = Math.min((int) (2 * share), 1);
+        return upper + (1 - 2 * upper) * Math.sqrt(Math.min(share, 1 - share) / 2);
     }
 }

@@ -42,7 +42,8 @@ final class UseCurve {
 
     /** Returns the percentage at a place from 0 (lubricated) over 0.5 (dry) to 1 (bad). */
     double percentAt(double place) {
-        int lower = place < 0.5 ? 0 : 1;
+        // Which half cannot be foreseen: no branch.
+        int lower = Math.min((int) (2 * place), 1);
         double share = 2 * place - lower;
         double most = logs[lower] + share * (logs[lower + 1] - logs[lower]);
         for (int limit = STATES; limit < logs.length; limit += STATES) {
