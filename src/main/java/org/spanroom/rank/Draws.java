@@ -32,7 +32,7 @@ final class Draws {
 
     private final Scrambling[] unknowns = new Scrambling[UNKNOWNS];
     private final long[] keys = new long[UNKNOWNS];
-    private final Scrambling order;
+    private final Order order;
 
     Draws(int seed, String spanId) {
         long hash = mixed(STEP * (seed + 1L));
@@ -44,7 +44,7 @@ final class Draws {
             keys[i] = hash;
             unknowns[i] = new Scrambling(hash);
         }
-        order = new Scrambling(mixed(hash + STEP));
+        order = new Order(mixed(hash + STEP));
     }
 
     /** Returns the number of a sample, 0 to 262143, for the unknown at a place, 0 to 2. */
@@ -88,49 +88,89 @@ final class Draws {
         return points;
     }
 
-    /** Flips digits; keeps what the first twelve of them became, and the hash for the rest, because neighbors share all but their last digits. */
+    /** Flips the digits of points; keeps the latest hashes. */
     private static final class Scrambling {
         private final long key;
-        private final long firstFlips;
+        private final byte[] firstSix = new byte[SIX + 1];
         private int secondBefore;
         private long secondFlips;
         private int thirdBefore;
         private long thirdFlips;
-        private int flippedBefore;
 
         Scrambling(long key) {
             this.key = key;
-            firstFlips = mixed(key + STEP);
+            flipAll(mixed(key + STEP), firstSix);
         }
 
         /** Returns the first six of the digits, flipped. */
         int first(int digits) {
-            return flipped((digits >>> (2 * DIGITS_PER_HASH)) & SIX, firstFlips);
+            return firstSix[(digits >>> (2 * DIGITS_PER_HASH)) & SIX];
         }
 
         int of(int digits) {
-            int third = (1 << (2 * DIGITS_PER_HASH)) | (digits >>> DIGITS_PER_HASH);
-            if (third != thirdBefore) {
-                thirdBefore = third;
-                thirdFlips = mixed(key + STEP * third);
-                flippedBefore = firstAndSecond(digits);
-            }
-            return flippedBefore | flipped(digits & SIX, thirdFlips);
-        }
-
-        private int firstAndSecond(int digits) {
             int second = (1 << DIGITS_PER_HASH) | (digits >>> (2 * DIGITS_PER_HASH));
             if (second != secondBefore) {
                 secondBefore = second;
                 secondFlips = mixed(key + STEP * second);
             }
+            int third = (1 << (2 * DIGITS_PER_HASH)) | (digits >>> DIGITS_PER_HASH);
+            if (third != thirdBefore) {
+                thirdBefore = third;
+                thirdFlips = mixed(key + STEP * third);
+            }
             return first(digits) << (2 * DIGITS_PER_HASH)
-                    | flipped((digits >>> DIGITS_PER_HASH) & SIX, secondFlips) << DIGITS_PER_HASH;
+                    | flipped((digits >>> DIGITS_PER_HASH) & SIX, secondFlips) << DIGITS_PER_HASH
+                    | flipped(digits & SIX, thirdFlips);
+        }
+    }
+
+    /** Flips the digits of the numbers of samples, which come one after another: those of {@value #PARTS} samples share all but the last six. */
+    private static final class Order {
+        private final long key;
+        private final byte[] lastSix = new byte[SIX + 1];
+        private int before = -1;
+        private int firstDigits;
+
+        Order(long key) {
+            this.key = key;
+        }
+
+        int of(int sample) {
+            int block = sample >>> DIGITS_PER_HASH;
+            if (block != before) {
+                before = block;
+                begin(block >>> DIGITS_PER_HASH, block);
+            }
+            return firstDigits | lastSix[sample & SIX];
+        }
+
+        /** Goes to the samples that begin with these six digits, and with these twelve. */
+        private void begin(int six, int twelve) {
+            long secondFlips = mixed(key + STEP * (1 << DIGITS_PER_HASH | six));
+            firstDigits = flipped(six, mixed(key + STEP)) << (2 * DIGITS_PER_HASH)
+                    | flipped(twelve & SIX, secondFlips) << DIGITS_PER_HASH;
+            flipAll(mixed(key + STEP * (1 << (2 * DIGITS_PER_HASH) | twelve)), lastSix);
+        }
+    }
+
+    /**
+     * Sets all numbers of six digits to what {@link #flipped} makes of them: digit by digit, since numbers that begin with the same digits share
+     * the flips of these.
+     */
+    static void flipAll(long flips, byte[] flippedBySix) {
+        flippedBySix[0] = 0;
+        for (int count = 1; count <= SIX; count <<= 1) {
+            for (int beginning = count - 1; beginning >= 0; beginning--) {
+                int flip = (int) (flips >>> (count | beginning)) & 1;
+                int longer = flippedBySix[beginning] << 1;
+                flippedBySix[2 * beginning] = (byte) (longer | flip);
+                flippedBySix[2 * beginning + 1] = (byte) (longer | (flip ^ 1));
+            }
         }
     }
 
     /** Returns six digits, each flipped or not by the bit that belongs to the digits before it, behind a leading 1. */
-    private static int flipped(int six, long flips) {
+    static int flipped(int six, long flips) {
         long flipped = (flips >>> 1 & 1) << 5
                 | (flips >>> (2 | six >>> 5) & 1) << 4
                 | (flips >>> (4 | six >>> 4) & 1) << 3

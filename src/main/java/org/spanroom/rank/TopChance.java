@@ -17,8 +17,10 @@ final class TopChance {
      * @param samples how many are looked at; fewer if they repeat
      */
     static TopChance of(Simulation simulation, SpanOutlook span, double[] thresholds, int samples) {
-        boolean repeats =
-                span.situations().stream().allMatch(situation -> thresholds.length % simulation.period(situation) == 0);
+        boolean repeats = true;
+        for (SpanOutlook.Situation situation : span.situations()) {
+            repeats &= thresholds.length % simulation.period(situation) == 0;
+        }
         int period = repeats ? Math.min(samples, thresholds.length) : samples;
         double[][] most = simulation.mostPoints(span, period);
         boolean[][] bySituation = new boolean[most.length][period];
