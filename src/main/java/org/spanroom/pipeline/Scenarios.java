@@ -73,12 +73,12 @@ final class Scenarios {
      */
     SpanOutlook of(Assessment assessed, MoneyDraws money, DuctStates states) {
         double[] savings = money.savingRatios();
+        double[] taken = ranking.quantities(assessed);
         var situations = new ArrayList<Situation>(states.all().size());
         for (State state : states.all()) {
-            Assessment other = state.room()
-                    .map(room -> assessor.withRoom(assessed, room))
-                    .orElse(assessed);
-            situations.add(situation(other, assessed, state, savings));
+            situations.add(state.room()
+                    .map(room -> situation(assessed, taken, state, assessor.propose(assessed.span(), room), savings))
+                    .orElseGet(() -> situation(state, taken, assessed.room(), savings)));
         }
         return new SpanOutlook(
                 assessed.span().id(), situations, ranking.useByFriction(assessed), states.blockedRatio());
@@ -153,15 +153,17 @@ final class Scenarios {
         }
     }
 
-    private Situation situation(
-            Assessment other, Assessment taken, State state, double[] savings) {
+    /** With other room than assessed. */
+    private Situation situation(Assessment assessed, double[] taken, State state, Room room, double[] savings) {
+        double savingRatio = assessor.savingRatio(assessed, room);
+        double byRatio = savingRatio - savingRatio(assessed);
+        return situation(
+                state, ranking.quantities(assessed, taken, room, savingRatio), room, shifted(savings, byRatio));
+    }
+
+    private static Situation situation(State state, double[] quantities, Room room, double[] savings) {
         return new Situation(
-                state.sizes(),
-                state.contents(),
-                state.chanceRatio(),
-                ranking.quantities(other),
-                other.room().gains(),
-                shifted(savings, savingRatio(other) - savingRatio(taken)));
+                state.sizes(), state.contents(), state.chanceRatio(), quantities, room.gains(), savings);
     }
 
     /** Other contents change a saving by about as much whatever the rates: enough for a quantity that is read off a curve. */

@@ -64,17 +64,8 @@ final class SpanAssessor {
 
     /** Returns an assessment of the same span with another duct; its pull is taken to be the same. */
     Assessment withDuct(Assessment assessed, Duct duct) {
-        return withRoom(assessed, roomAssessor.assess(duct));
-    }
-
-    /**
-     * Returns an assessment of the same span with the room of another duct; its pull is taken to be the same.
-     *
-     * @param unproposed what {@link #rooms} says of the other duct, which is the same for all spans of that duct
-     */
-    Assessment withRoom(Assessment assessed, Room unproposed) {
         Span span = assessed.span();
-        Room room = propose(span, unproposed);
+        Room room = propose(span, roomAssessor.assess(duct));
         return new Assessment(
                 span,
                 assessed.bends(),
@@ -82,6 +73,11 @@ final class SpanAssessor {
                 assessed.pull(),
                 assessed.permits(),
                 effortAssessor.assess(span, room, assessed.pull(), assessed.permits()));
+    }
+
+    /** Returns money saved for each unit of money spent, where the span has such room and all else is as assessed; 0 if nothing comes out. */
+    double savingRatio(Assessment assessed, Room room) {
+        return effortAssessor.savingRatio(assessed.span(), room, assessed.pull(), assessed.permits());
     }
 
     /** Returns the assessor of room, whose packings are worth keeping. */
@@ -112,8 +108,12 @@ final class SpanAssessor {
                 roomSettings.cellsPerSleeve());
     }
 
-    /** Returns the room of the choice of pulls that gains most cables for an hour on site. */
-    private Room propose(Span span, Room unproposed) {
+    /**
+     * Returns the room of the choice of pulls that gains most cables for an hour on site.
+     *
+     * @param unproposed what {@link #rooms} says of a duct, which is the same for all spans of it
+     */
+    Room propose(Span span, Room unproposed) {
         return unproposed.propose(choice -> effortAssessor.siteHours(span, choice));
     }
 

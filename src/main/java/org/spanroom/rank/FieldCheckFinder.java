@@ -62,6 +62,9 @@ public final class FieldCheckFinder {
      * @param soFar some of all scores: what it takes to be among the top can only rise
      */
     public static boolean mayFind(Simulation simulation, SpanOutlook span, TopScores soFar, double leastChangeRatio) {
+        if (simulation.mostPoints(span) < soFar.leastOfAllPoints()) {
+            return false;
+        }
         double mostRatio =
                 TopChance.of(simulation, span, soFar.leastPoints(), SAMPLES).mostRatio(SAMPLES);
         return mostRatio > 0 && mostRatio >= leastChangeRatio;
