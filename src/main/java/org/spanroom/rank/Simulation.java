@@ -100,13 +100,12 @@ public final class Simulation {
     /** Returns a span's scores in all samples. */
     public Scores scores(SpanOutlook span) {
         double[] bySample = new double[settings.samples()];
+        boolean[] isFeasible = new boolean[bySample.length];
+        samples(span).scoreAll(bySample, isFeasible);
         int feasible = 0;
         long mask = 0;
-        SpanSamples samples = samples(span);
         for (int sample = 0; sample < bySample.length; sample++) {
-            samples.take(sample);
-            bySample[sample] = samples.scorePoints();
-            if (samples.isFeasible()) {
+            if (isFeasible[sample]) {
                 feasible++;
                 mask |= sample < Long.SIZE ? 1L << sample : 0;
             }
@@ -183,7 +182,7 @@ public final class Simulation {
         if (easePlace < 0) {
             return 0;
         }
-        UseCurve use = UseCurve.of(span.use());
+        UseCurve use = span.use();
         return easeMostPoints.applyAsDouble(use.leastPercent(), use.mostPercent()) + ROUNDING_POINTS;
     }
 

@@ -36,7 +36,7 @@ final class SpanSamples {
         blockedRatio = span.blockedRatio();
         blockedParts = blockedRatio * Draws.PARTS;
         draws = new Draws(seed, span.spanId());
-        use = UseCurve.of(span.use());
+        use = span.use();
         fixedPoints = new double[situations.size()];
         sumRatios = new double[fixedPoints.length];
         sumParts = new double[fixedPoints.length];
@@ -66,6 +66,34 @@ final class SpanSamples {
         double usedPercent = use.percentAt(triangular(betterFrictionRatio()));
         feasible = usedPercent <= 100;
         return fixedPoints[number] + simulation.variedPoints(situation(), usedPercent, sample);
+    }
+
+    /**
+     * Sets scores to the points of the first samples, and feasible to whether all can be pulled and room is gained: for each the same as one
+     * after another. The steps of a sample wait for one another, those of different samples do not; so each step is made for all samples.
+     */
+    void scoreAll(double[] scorePoints, boolean[] isFeasible) {
+        int[] open = new int[scorePoints.length];
+        int[] numbers = new int[scorePoints.length];
+        double[] used = new double[scorePoints.length];
+        int count = 0;
+        for (int each = 0; each < scorePoints.length; each++) {
+            take(each);
+            if (situation().gainsRoom() && !isBlocked()) {
+                open[count] = each;
+                numbers[count] = number;
+                used[count++] = betterFrictionRatio();
+            }
+        }
+        for (int i = 0; i < count; i++) {
+            used[i] = triangular(used[i]);
+        }
+        use.percentAt(used, count);
+        for (int i = 0; i < count; i++) {
+            isFeasible[open[i]] = used[i] <= 100;
+            scorePoints[open[i]] = fixedPoints[numbers[i]]
+                    + simulation.variedPoints(situations.get(numbers[i]), used[i], open[i]);
+        }
     }
 
     /** Returns whether all can be pulled and room is gained in the sample whose points were asked for last. */
