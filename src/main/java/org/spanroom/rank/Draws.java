@@ -30,6 +30,9 @@ final class Draws {
     /** The digits of a point by unknown and by six digits of its number, the last six first: a point is the exclusive or of three. */
     private static final int[][][] POINTS = {points(halves()), points(directions(0, 1)), points(directions(1, 1, 3))};
 
+    /** By unknown, the last six digits of the one number whose point begins with these six, where all digits before them are 0. */
+    private static final int[][] LAST_SIX = {lastSix(POINTS[0]), lastSix(POINTS[1]), lastSix(POINTS[2])};
+
     private final Scrambling[] unknowns = new Scrambling[UNKNOWNS];
     private final long[] keys = new long[UNKNOWNS];
     private final Order order;
@@ -62,6 +65,19 @@ final class Draws {
         return unknowns[place].first(point(POINTS[place], turn));
     }
 
+    /**
+     * Returns the one of {@value #PARTS} samples that follow one another whose number lies in a part of the unit interval: what {@link #turn}
+     * and {@link #part} lead to, the other way round.
+     *
+     * @param block the samples from {@value #PARTS} times this number on
+     */
+    int sampleInPart(int place, int block, int part) {
+        order.goTo(block);
+        int shared = point(POINTS[place], order.firstDigits) >>> (2 * DIGITS_PER_HASH);
+        int last = LAST_SIX[place][unknowns[place].digitsOfFirst(part) ^ shared];
+        return block << DIGITS_PER_HASH | unflipped(last, order.lastFlips);
+    }
+
     /** Returns the number of a sample whose turn is known. */
     double at(int place, int sample, int turn) {
         int digits = unknowns[place].of(point(POINTS[place], turn));
@@ -74,6 +90,14 @@ final class Draws {
         return points[0][number & SIX]
                 ^ points[1][(number >>> DIGITS_PER_HASH) & SIX]
                 ^ points[2][(number >>> (2 * DIGITS_PER_HASH)) & SIX];
+    }
+
+    private static int[] lastSix(int[][] points) {
+        int[] lastSix = new int[SIX + 1];
+        for (int number = 0; number <= SIX; number++) {
+            lastSix[points[0][number] >>> (2 * DIGITS_PER_HASH)] = number;
+        }
+        return lastSix;
     }
 
     private static int[][] points(int[] directions) {
@@ -91,6 +115,7 @@ final class Draws {
     /** Flips the digits of points; keeps the latest hashes. */
     private static final class Scrambling {
         private final long key;
+        private final long firstFlips;
         private final byte[] firstSix = new byte[SIX + 1];
         private int secondBefore;
         private long secondFlips;
@@ -99,7 +124,13 @@ final class Draws {
 
         Scrambling(long key) {
             this.key = key;
-            flipAll(mixed(key + STEP), firstSix);
+            firstFlips = mixed(key + STEP);
+            flipAll(firstFlips, firstSix);
+        }
+
+        /** Returns the six digits that flipped are these. */
+        int digitsOfFirst(int flippedSix) {
+            return unflipped(flippedSix, firstFlips);
         }
 
         /** Returns the first six of the digits, flipped. */
@@ -130,18 +161,22 @@ final class Draws {
         private final byte[] lastSix = new byte[SIX + 1];
         private int before = -1;
         private int firstDigits;
+        private long lastFlips;
 
         Order(long key) {
             this.key = key;
         }
 
         int of(int sample) {
-            int block = sample >>> DIGITS_PER_HASH;
+            goTo(sample >>> DIGITS_PER_HASH);
+            return firstDigits | lastSix[sample & SIX];
+        }
+
+        void goTo(int block) {
             if (block != before) {
                 before = block;
                 begin(block >>> DIGITS_PER_HASH, block);
             }
-            return firstDigits | lastSix[sample & SIX];
         }
 
         /** Goes to the samples that begin with these six digits, and with these twelve. */
@@ -149,7 +184,8 @@ final class Draws {
             long secondFlips = mixed(key + STEP * (1 << DIGITS_PER_HASH | six));
             firstDigits = flipped(six, mixed(key + STEP)) << (2 * DIGITS_PER_HASH)
                     | flipped(twelve & SIX, secondFlips) << DIGITS_PER_HASH;
-            flipAll(mixed(key + STEP * (1 << (2 * DIGITS_PER_HASH) | twelve)), lastSix);
+            lastFlips = mixed(key + STEP * (1 << (2 * DIGITS_PER_HASH) | twelve));
+            flipAll(lastFlips, lastSix);
         }
     }
 
@@ -178,6 +214,15 @@ final class Draws {
                 | (flips >>> (16 | six >>> 2) & 1) << 1
                 | (flips >>> (32 | six >>> 1) & 1);
         return six ^ (int) flipped;
+    }
+
+    /** Returns the six digits that {@link #flipped} makes these of. */
+    static int unflipped(int flippedSix, long flips) {
+        int beginning = 1;
+        for (int bit = DIGITS_PER_HASH - 1; bit >= 0; bit--) {
+            beginning = beginning << 1 | ((flippedSix >>> bit ^ (int) (flips >>> beginning)) & 1);
+        }
+        return beginning & SIX;
     }
 
     /** The sequence of van der Corput: 1/2, 1/4 and so on. */

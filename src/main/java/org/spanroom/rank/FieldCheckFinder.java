@@ -162,10 +162,14 @@ public final class FieldCheckFinder {
             return 0;
         }
         SpanSamples samples = simulation.samples(span);
+        int[] parts = samples.partsOf(chance.openSituations());
         int tops = 0;
-        for (int sample = 0; sample < SAMPLES; sample++) {
-            if (chance.isOpen(sample) && chance.isOpen(samples.take(sample), sample)) {
-                tops += isTop(sample, samples.scorePoints()) ? 1 : 0;
+        for (int block = 0; block < SAMPLES / Draws.PARTS; block++) {
+            for (int part : parts) {
+                int sample = samples.sampleInPart(block, part);
+                if (chance.isOpen(sample) && chance.isOpen(samples.take(sample), sample)) {
+                    tops += isTop(sample, samples.scorePoints()) ? 1 : 0;
+                }
             }
         }
         return tops;

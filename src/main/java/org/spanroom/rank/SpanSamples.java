@@ -1,6 +1,7 @@
 package org.spanroom.rank;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.spanroom.rank.SpanOutlook.Situation;
 
 /**
@@ -55,6 +56,32 @@ final class SpanSamples {
         turn = draws.turn(sample);
         number = situations.size() == 1 ? 0 : drawnSituation();
         return number;
+    }
+
+    /**
+     * Returns the parts of the unit interval in which a draw may lead to one of some situations, in rising order; no other leads to any.
+     *
+     * @param wanted whether each situation is one of them
+     */
+    int[] partsOf(boolean[] wanted) {
+        return IntStream.range(0, Draws.PARTS).filter(part -> mayDraw(wanted, part)).toArray();
+    }
+
+    private boolean mayDraw(boolean[] wanted, int part) {
+        double from = 0;
+        for (int i = 0; i < wanted.length; i++) {
+            if (wanted[i] && part <= sumParts[i] && part + 1 >= from) {
+                return true;
+            }
+            from = sumParts[i];
+        }
+        // Where chances add up to a little less than 1, the first situation has the rest.
+        return wanted[0] && part + 1 >= from;
+    }
+
+    /** Returns the one of {@value Draws#PARTS} samples that follow one another whose draw of the situation lies in a part. */
+    int sampleInPart(int block, int part) {
+        return draws.sampleInPart(SITUATION, block, part);
     }
 
     /** Returns the points of the sample. */

@@ -55,4 +55,15 @@ final class TopChance {
     boolean isOpen(int situation, int sample) {
         return bySituation[situation][sample % byAny.length];
     }
+
+    /** Returns for each situation whether the span may be among the top with it in any sample. */
+    boolean[] openSituations() {
+        boolean[] open = new boolean[bySituation.length];
+        for (int situation = 0; situation < open.length; situation++) {
+            for (boolean may : bySituation[situation]) {
+                open[situation] |= may;
+            }
+        }
+        return open;
+    }
 }

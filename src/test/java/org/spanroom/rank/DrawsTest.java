@@ -227,4 +227,20 @@ class DrawsTest {
             assertThat(jumping.turn(sample)).isEqualTo(turns[sample]);
         }
     }
+
+    /** Of each 64 samples one lies in each part; the same as going through all samples finds. */
+    @ParameterizedTest(name = "unknown {0}")
+    @ValueSource(ints = {0, 1, 2})
+    void theSampleOfAPartIsTheOneWhosePartThatIs(int place) {
+        for (int name = 0; name < 20; name++) {
+            var draws = new Draws(name, "span-" + name);
+            for (int block = 0; block < 64; block++) {
+                for (int part = 0; part < Draws.PARTS; part++) {
+                    int sample = draws.sampleInPart(place, block, part);
+                    assertThat(sample / Draws.PARTS).isEqualTo(block);
+                    assertThat(draws.part(place, draws.turn(sample))).isEqualTo(part);
+                }
+            }
+        }
+    }
 }

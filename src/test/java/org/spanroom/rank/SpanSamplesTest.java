@@ -52,6 +52,27 @@ class SpanSamplesTest {
         }
     }
 
+    @ParameterizedTest(name = "in parts of {0}")
+    @ValueSource(ints = {2, 64, 100, 1_000_003})
+    void noOtherPartLeadsToASituation(int parts) {
+        var random = new Random(parts);
+        for (int number = 0; number < 60; number++) {
+            SpanOutlook span = span(random, number, parts);
+            SpanSamples samples = SIMULATION.samples(span);
+            var draws = new Draws(SEED, span.spanId());
+            boolean[] wanted = new boolean[span.situations().size()];
+            for (int i = 0; i < wanted.length; i++) {
+                wanted[i] = random.nextBoolean();
+            }
+            int[] found = samples.partsOf(wanted);
+            for (int sample = 0; sample < 4096; sample++) {
+                if (wanted[samples.take(sample)]) {
+                    assertThat(found).contains(draws.part(1, draws.turn(sample)));
+                }
+            }
+        }
+    }
+
     private static int situation(SpanOutlook span, double drawn) {
         double sum = 0;
         for (int i = 0; i < span.situations().size(); i++) {
