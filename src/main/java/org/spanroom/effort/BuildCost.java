@@ -15,6 +15,9 @@ import org.spanroom.model.permit.ZoneRule;
  * <p>The cheaper of two ways is taken: an open trench wherever one may be cut and boring elsewhere, or boring all along.
  */
 final class BuildCost {
+    /** A count that is so little above a whole number is that number. */
+    static final double WHOLE_TOLERANCE = 1e-9;
+
     private final EffortQuantities span;
     private final RateRows rows;
     private final Account account;
@@ -24,7 +27,7 @@ final class BuildCost {
         this.span = span;
         this.rows = span.rows();
         this.account = account;
-        this.ducts = (int) Math.ceil(span.positionsNeeded() / account.rate(RateKey.NEW_DUCT_CABLES, rows) - 1e-9);
+        this.ducts = (int) Math.ceil(span.positionsNeeded() / account.rate(RateKey.NEW_DUCT_CABLES, rows) - WHOLE_TOLERANCE);
     }
 
     /** Meters of each way of laying. */
@@ -80,15 +83,15 @@ final class BuildCost {
 
     private double placing(Laying laying, Account into) {
         double pits = laying.boreM() > 0 ? account.rate(RateKey.BORING_PITS, rows) : 0;
-        return into.book(BuildItem.PLACING, laying.trenchM(), trenchRate(), rows)
-                + into.book(BuildItem.PLACING, laying.boreM(), boringRate(), rows)
+        return into.book(BuildItem.PLACING, laying.trenchM(), trenchRate(span.surface()), rows)
+                + into.book(BuildItem.PLACING, laying.boreM(), boringRate(span.surface()), rows)
                 + into.book(BuildItem.PLACING, pits, RateKey.BORING_PIT_MONEY, rows);
     }
 
     private double surface(Laying laying, Account into) {
         double cutM2 = cutM2(laying);
         double feesM2 = span.surface() == Surface.ROADWAY ? cutM2 : 0;
-        return into.book(BuildItem.RESTORATION, cutM2, restorationRate(), rows)
+        return into.book(BuildItem.RESTORATION, cutM2, restorationRate(span.surface()), rows)
                 + into.book(BuildItem.CUT_FEES, feesM2, RateKey.CUT_FEE_MONEY_PER_M2, rows);
     }
 
@@ -96,24 +99,24 @@ final class BuildCost {
         return laying.trenchM() * account.rate(RateKey.TRENCH_WIDTH_M, rows);
     }
 
-    private RateKey trenchRate() {
-        return switch (span.surface()) {
+    static RateKey trenchRate(Surface surface) {
+        return switch (surface) {
             case ROADWAY -> RateKey.TRENCH_ROADWAY_MONEY_PER_M;
             case SIDEWALK -> RateKey.TRENCH_SIDEWALK_MONEY_PER_M;
             case VERGE -> RateKey.TRENCH_VERGE_MONEY_PER_M;
         };
     }
 
-    private RateKey boringRate() {
-        return switch (span.surface()) {
+    static RateKey boringRate(Surface surface) {
+        return switch (surface) {
             case ROADWAY -> RateKey.BORING_ROADWAY_MONEY_PER_M;
             case SIDEWALK -> RateKey.BORING_SIDEWALK_MONEY_PER_M;
             case VERGE -> RateKey.BORING_VERGE_MONEY_PER_M;
         };
     }
 
-    private RateKey restorationRate() {
-        return switch (span.surface()) {
+    static RateKey restorationRate(Surface surface) {
+        return switch (surface) {
             case ROADWAY -> RateKey.RESTORATION_ROADWAY_MONEY_PER_M2;
             case SIDEWALK -> RateKey.RESTORATION_SIDEWALK_MONEY_PER_M2;
             case VERGE -> RateKey.RESTORATION_VERGE_MONEY_PER_M2;

@@ -66,6 +66,20 @@ public final class EffortAssessor {
                 : Optional.of(effort(quantities(span, room, pull, permits)));
     }
 
+    /** Returns {@link Effort#savingRatio} of what {@link #assess} finds, without all else of it; 0 if no innerduct comes out. */
+    public double savingRatio(Span span, Room room, PullAssessment pull, Permits permits) {
+        if (room.innerductsOut() == 0) {
+            return 0;
+        }
+        EffortQuantities taken = quantities(span, room, pull, permits);
+        var totals = new Totals();
+        var account = new Account(rates, totals);
+        new RecoveryCost(taken, account).book(new SiteWork(taken, account.unwritten()).plan());
+        var build = new BuildCost(taken, account);
+        build.book(build.cheapest());
+        return Effort.savingRatio(totals.cost().total(), totals.build().total());
+    }
+
     /** Returns what hours and money of a span are based on. */
     public EffortQuantities quantities(Span span, Room room, PullAssessment pull, Permits permits) {
         return take.of(span, room.proposal(), pull, permits);

@@ -8,7 +8,7 @@ import org.spanroom.model.effort.RateRows;
 
 /** The cost of recovering one span, item by item, and the material that the items are based on. */
 final class RecoveryCost {
-    private static final double WHOLE_TOLERANCE_RATIO = 1e-9;
+    static final double WHOLE_TOLERANCE_RATIO = 1e-9;
 
     private final EffortQuantities span;
     private final RateRows rows;

@@ -7,7 +7,7 @@ package org.spanroom.effort;
  * <p>This is next-fit packing, which is monotone: no piece of work can grow and the number of shifts fall.
  */
 final class ShiftFill {
-    private static final double TOLERANCE_HOURS = 1e-9;
+    static final double TOLERANCE_HOURS = 1e-9;
 
     private final double usableHours;
     private int shifts = 1;

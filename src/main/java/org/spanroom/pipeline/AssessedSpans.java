@@ -25,7 +25,6 @@ import org.spanroom.rank.FieldCheckFinder;
 import org.spanroom.rank.Ranking;
 import org.spanroom.rank.RunRanking;
 import org.spanroom.rank.Standings;
-import org.spanroom.rank.TopScores;
 
 /**
  * All spans of a run in the order of the ranking.
@@ -110,7 +109,7 @@ final class AssessedSpans implements RankedSpans {
 
     /** What one thread collects in. */
     private record Collectors(
-            Optional<TopScores> scores,
+            Optional<RankConfidenceRun.Collector> scores,
             MoneyRun.Sums money,
             ScenarioRun.Sums scenarios,
             Deciders.Counts deciders,
@@ -190,7 +189,11 @@ final class AssessedSpans implements RankedSpans {
     @Override
     public RankedSpan at(int place) {
         int number = order[place];
-        Assessment assessment = assessor.assess(number, spans.get(number));
+        return at(place, assessor.assess(number, spans.get(number)));
+    }
+
+    private RankedSpan at(int place, Assessment assessment) {
+        int number = order[place];
         RankedSpan stands = ranking.ranked(place, standings, assessment);
         return row(
                 stands,
@@ -231,7 +234,9 @@ final class AssessedSpans implements RankedSpans {
         var found = new ConcurrentLinkedQueue<FieldCheckFinder.Found>();
         new ParallelRanges(threads, CHECKED_AT_A_TIME).run(open.length, () -> (from, to) -> {
             for (int i = from; i < to; i++) {
-                FieldCheckFinder.Found ofSpan = sureness.get().fieldChecks(at(open[i]));
+                int place = open[i];
+                Assessment assessed = assessor.assess(order[place], spans.get(order[place]));
+                FieldCheckFinder.Found ofSpan = sureness.get().fieldChecks(assessed, () -> at(place, assessed));
                 if (ofSpan.open()) {
                     found.add(ofSpan);
                 }

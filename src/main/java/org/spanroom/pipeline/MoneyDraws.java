@@ -1,14 +1,13 @@
 package org.spanroom.pipeline;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
-import org.spanroom.effort.EffortAssessor;
+import org.spanroom.effort.DrawnCosts;
+import org.spanroom.model.OrderStatistics;
 import org.spanroom.model.effort.Cents;
 import org.spanroom.model.effort.EffortQuantities;
 import org.spanroom.model.effort.MoneyRange;
 import org.spanroom.model.effort.MoneyRanges;
-import org.spanroom.model.effort.Rates;
 import org.spanroom.model.rank.UncertaintySettings;
 
 /** What recovery and new build cost in each draw of the rates: those of one span, or their sums over several. */
@@ -24,12 +23,10 @@ final class MoneyDraws {
         this.newBuildMoney = newBuildMoney;
     }
 
-    static MoneyDraws of(EffortQuantities span, List<Rates> drawings) {
-        var draws = zeros(drawings.size());
-        for (int i = 0; i < drawings.size(); i++) {
-            draws.recoveryMoney[i] = EffortAssessor.costMoney(span, drawings.get(i));
-            draws.newBuildMoney[i] = EffortAssessor.newBuildMoney(span, drawings.get(i));
-        }
+    static MoneyDraws of(EffortQuantities span, DrawnCosts costs) {
+        MoneyDraws draws = zeros(costs.count());
+        costs.recovery(span, draws.recoveryMoney);
+        costs.newBuild(span, draws.newBuildMoney);
         return draws;
     }
 
@@ -79,12 +76,17 @@ final class MoneyDraws {
 
     /** Returns the ranges between the percentiles of the settings; empty where nothing was drawn. */
     Optional<MoneyRanges> ranges(UncertaintySettings settings) {
+        return ranges(settings, new OrderStatistics());
+    }
+
+    /** Returns the same ranges, found by what a thread finds them by. */
+    Optional<MoneyRanges> ranges(UncertaintySettings settings, OrderStatistics by) {
         return recoveryMoney.length == 0
                 ? Optional.empty()
                 : Optional.of(new MoneyRanges(
-                        range(recoveryMoney, settings),
-                        range(newBuildMoney, settings),
-                        range(savingMoney(), settings)));
+                        range(recoveryMoney, settings, by),
+                        range(newBuildMoney, settings, by),
+                        range(savingMoney(), settings, by)));
     }
 
     private double[] savingMoney() {
@@ -95,7 +97,7 @@ final class MoneyDraws {
         return saved;
     }
 
-    private static MoneyRange range(double[] drawnMoney, UncertaintySettings settings) {
-        return MoneyRange.of(drawnMoney, settings.moneyLowRatio(), settings.moneyHighRatio());
+    private static MoneyRange range(double[] drawnMoney, UncertaintySettings settings, OrderStatistics by) {
+        return MoneyRange.of(drawnMoney, settings.moneyLowRatio(), settings.moneyHighRatio(), by);
     }
 }

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.spanroom.config.RunConfig;
+import org.spanroom.effort.DrawnCosts;
+import org.spanroom.model.OrderStatistics;
 import org.spanroom.model.effort.Cents;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.effort.MoneyRange;
@@ -58,11 +60,14 @@ final class MoneyRun {
     /** What one thread has added up. */
     static final class Sums {
         private final MoneyDraws.Sums draws;
+        private final Optional<DrawnCosts> costs;
+        private final OrderStatistics percentiles = new OrderStatistics();
         private double recoveryCents;
         private double newBuildCents;
 
-        private Sums(int drawings) {
-            draws = new MoneyDraws.Sums(drawings);
+        private Sums(Optional<RateDrawings> drawings) {
+            draws = new MoneyDraws.Sums(drawings.map(RateDrawings::count).orElse(0));
+            costs = drawings.map(RateDrawings::begin);
         }
 
         private void add(Effort effort, MoneyDraws drawn) {
@@ -80,16 +85,18 @@ final class MoneyRun {
 
     /** Returns what a thread adds up in. */
     Sums begin() {
-        var sums = new Sums(count());
+        var sums = new Sums(drawings);
         collected.add(sums);
         return sums;
     }
 
     /** Takes a ranked span, and returns what it costs in each drawing. */
     MoneyDraws add(int number, Assessment assessed, Sums into) {
-        MoneyDraws drawn = drawings.map(all -> all.of(assessed)).orElse(MoneyDraws.NONE);
+        MoneyDraws drawn = drawings.map(all -> all.of(assessed, into.costs.orElseThrow()))
+                .orElse(MoneyDraws.NONE);
         assessed.effort().ifPresent(effort -> into.add(effort, drawn));
-        drawn.ranges(settings).ifPresentOrElse(found -> keep(number, found), () -> keepNothing(number));
+        drawn.ranges(settings, into.percentiles)
+                .ifPresentOrElse(found -> keep(number, found), () -> keepNothing(number));
         return drawn;
     }
 
@@ -106,7 +113,7 @@ final class MoneyRun {
 
     /** Returns the totals over all spans that were given. */
     MoneyTotals totals() {
-        var all = new Sums(count());
+        var all = new Sums(drawings);
         collected.forEach(all::addAll);
         return new MoneyTotals(
                 currency,
@@ -114,10 +121,6 @@ final class MoneyRun {
                 Cents.money(all.newBuildCents),
                 OptionalDouble.empty(),
                 all.draws.draws().ranges(settings));
-    }
-
-    private int count() {
-        return drawings.map(RateDrawings::count).orElse(0);
     }
 
     private void keep(int number, MoneyRanges found) {

@@ -1,10 +1,12 @@
 package org.spanroom.pipeline;
 
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Supplier;
 import org.spanroom.config.RunConfig;
+import org.spanroom.model.OrderStatistics;
 import org.spanroom.model.effort.VaultAccess;
+import org.spanroom.model.network.Duct;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.RankConfidence;
 import org.spanroom.model.rank.RankedSpan;
@@ -56,11 +58,31 @@ final class RankConfidenceRun {
         return outlooks.map(all -> new RankConfidenceRun(config, all, spans));
     }
 
+    /** What one thread collects scores in. */
+    static final class Collector {
+        private final TopScores top;
+        private final OrderStatistics percentiles = new OrderStatistics();
+        private Optional<Scenarios.DuctStates> latest = Optional.empty();
+
+        private Collector(TopScores top) {
+            this.top = top;
+        }
+
+        /** Returns what a duct may be like; of spans that follow one another most have the same one. */
+        @SuppressWarnings("ReferenceEquality") // Equal ducts are other objects and found again; comparing all of them would take longer.
+        private Scenarios.DuctStates statesOf(Duct duct, Scenarios outlooks) {
+            if (latest.isEmpty() || latest.get().duct() != duct) {
+                latest = Optional.of(outlooks.of(duct));
+            }
+            return latest.get();
+        }
+    }
+
     /** Returns what a thread collects scores in. */
-    TopScores begin() {
+    Collector begin() {
         var scores = new TopScores(samples, topCount);
         collected.add(scores);
-        return scores;
+        return new Collector(scores);
     }
 
     /**
@@ -68,17 +90,17 @@ final class RankConfidenceRun {
      *
      * @param money what it costs in each draw of the rates
      */
-    long add(int number, Assessment assessed, MoneyDraws money, TopScores into) {
-        SpanOutlook outlook = outlooks.of(assessed, money);
+    long add(int number, Assessment assessed, MoneyDraws money, Collector into) {
+        Duct duct = assessed.span().duct();
+        SpanOutlook outlook = outlooks.of(assessed, money, into.statesOf(duct, outlooks));
         Simulation.Scores scores = simulation.scores(outlook);
-        double[] sorted = scores.bySample().clone();
-        Arrays.sort(sorted);
+        into.percentiles.load(scores.bySample());
         feasible[number] = (float) scores.feasibleRatio();
-        low[number] = (float) Simulation.quantilePoints(sorted, LOW_SHARE);
-        high[number] = (float) Simulation.quantilePoints(sorted, HIGH_SHARE);
-        into.add(scores.bySample());
-        mayBeTop[number] = into.isAnyTop(scores.bySample());
-        mayNeedCheck[number] = FieldCheckFinder.mayFind(simulation, outlook, into, leastChangeRatio);
+        low[number] = (float) into.percentiles.quantile(LOW_SHARE);
+        high[number] = (float) into.percentiles.quantile(HIGH_SHARE);
+        into.top.add(scores.bySample());
+        mayBeTop[number] = into.top.isAnyTop(scores.bySample());
+        mayNeedCheck[number] = FieldCheckFinder.mayFind(simulation, outlook, into.top, leastChangeRatio);
         return scores.feasibleDraws();
     }
 
@@ -120,9 +142,13 @@ final class RankConfidenceRun {
         return mayNeedCheck[number];
     }
 
-    /** Returns what is worth measuring on a span. */
-    FieldCheckFinder.Found fieldChecks(RankedSpan span) {
+    /**
+     * Returns what is worth measuring on a span.
+     *
+     * @param ranked the same span with all that a check says of it, which is asked for only if there is a check
+     */
+    FieldCheckFinder.Found fieldChecks(Assessment assessed, Supplier<RankedSpan> ranked) {
         return new FieldCheckFinder(simulation, thresholds, leastChangeRatio, access)
-                .find(span, outlooks.of(span.assessment()));
+                .find(ranked, outlooks.of(assessed));
     }
 }

@@ -1,8 +1,8 @@
 package org.spanroom.pipeline;
 
-import java.util.List;
-import java.util.stream.IntStream;
+import org.spanroom.effort.DrawnCosts;
 import org.spanroom.model.effort.Effort;
+import org.spanroom.model.effort.RateDraws;
 import org.spanroom.model.effort.Rates;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.UncertaintySettings;
@@ -12,24 +12,32 @@ final class RateDrawings {
     /** Each costs two accounts a span; a simulation of more samples uses them in turn. */
     private static final int MOST = 64;
 
-    private final List<Rates> drawings;
+    private final RateDraws drawings;
 
     /** @param rates at their values */
     RateDrawings(UncertaintySettings settings, Rates rates) {
-        drawings = IntStream.range(0, Math.min(MOST, settings.samples()))
-                .mapToObj(sample -> rates.sampled(settings.seed(), sample))
-                .toList();
+        drawings = RateDraws.sampled(rates, settings.seed(), Math.min(MOST, settings.samples()));
     }
 
     int count() {
-        return drawings.size();
+        return drawings.count();
+    }
+
+    /** Returns what a thread calculates costs in, one span after another. */
+    DrawnCosts begin() {
+        return new DrawnCosts(drawings);
     }
 
     /** Returns what a span costs in each drawing; nothing drawn if no innerduct comes out. */
     MoneyDraws of(Assessment assessed) {
+        return of(assessed, begin());
+    }
+
+    /** Returns the same, calculated in what {@link #begin} gave to the thread. */
+    MoneyDraws of(Assessment assessed, DrawnCosts costs) {
         return assessed.effort()
                 .map(Effort::quantities)
-                .map(quantities -> MoneyDraws.of(quantities, drawings))
+                .map(quantities -> MoneyDraws.of(quantities, costs))
                 .orElse(MoneyDraws.NONE);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.spanroom.config.RunConfig;
+import org.spanroom.model.bore.Room;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.ContentsScenario;
@@ -60,14 +61,50 @@ final class Scenarios {
 
     /** Returns what a ranked span may be like. */
     SpanOutlook of(Assessment assessed) {
-        return of(assessed, ranking.weighsSaving() ? drawings.of(assessed) : MoneyDraws.NONE);
+        MoneyDraws money = ranking.weighsSaving() ? drawings.of(assessed) : MoneyDraws.NONE;
+        return of(assessed, money, of(assessed.span().duct()));
     }
 
-    /** Returns what a ranked span may be like, of which it is known what it costs in each draw of the rates. */
-    SpanOutlook of(Assessment assessed, MoneyDraws money) {
-        Duct duct = assessed.span().duct();
+    /**
+     * Returns what a ranked span may be like.
+     *
+     * @param money what it costs in each draw of the rates
+     * @param states what its duct may be like
+     */
+    SpanOutlook of(Assessment assessed, MoneyDraws money, DuctStates states) {
+        double[] savings = money.savingRatios();
+        double[] taken = ranking.quantities(assessed);
+        var situations = new ArrayList<Situation>(states.all().size());
+        for (State state : states.all()) {
+            situations.add(state.room()
+                    .map(room -> situation(assessed, taken, state, assessor.propose(assessed.span(), room), savings))
+                    .orElseGet(() -> situation(state, taken, assessed.room(), savings)));
+        }
+        return new SpanOutlook(
+                assessed.span().id(), situations, ranking.useByFriction(assessed), states.blockedRatio());
+    }
+
+    /**
+     * What a duct may be like, whatever the span: spans of one duct follow one another, so that this is found once for all of them.
+     *
+     * @param all the ways in which sizes and contents may be, what is taken to be true first
+     * @param blockedRatio chance that the duct turns out blocked
+     */
+    record DuctStates(Duct duct, List<State> all, double blockedRatio) {}
+
+    /**
+     * One way in which sizes and contents of a duct may be.
+     *
+     * @param sizes 0 as taken, 1 tighter, 2 roomier
+     * @param contents 0 as taken, 1 one additional cable, 2 few and 3 many items
+     * @param room what there would be, before a choice of pulls; empty for the duct as it is taken to be
+     */
+    record State(int sizes, int contents, double chanceRatio, Optional<Room> room) {}
+
+    /** Returns what a duct may be like. */
+    DuctStates of(Duct duct) {
         SpanChances chances = learned.of(duct, usual);
-        var bySizes = new BySizes(assessed, chances, money.savingRatios(), new ArrayList<>());
+        var bySizes = new BySizes(chances, new ArrayList<>());
         double otherRatio = DuctVariants.hasAssumedSizes(duct) ? chances.otherSizeRatio() : 0;
         bySizes.add(duct, 0, 1 - otherRatio);
         if (otherRatio > 0) {
@@ -76,21 +113,17 @@ final class Scenarios {
         }
         double blockedRatio =
                 duct.condition() == Condition.UNKNOWN ? chances.blockedUnknownRatio() : chances.blockedRatio();
-        return new SpanOutlook(assessed.span().id(), bySizes.situations, ranking.useByFriction(assessed), blockedRatio);
+        return new DuctStates(duct, bySizes.states, blockedRatio);
     }
 
-    /** Collects the situations of one span. */
+    /** Collects the states of one duct. */
     private final class BySizes {
-        private final Assessment assessed;
         private final SpanChances chances;
-        private final double[] savings;
-        private final List<Situation> situations;
+        private final List<State> states;
 
-        BySizes(Assessment assessed, SpanChances chances, double[] savings, List<Situation> situations) {
-            this.assessed = assessed;
+        BySizes(SpanChances chances, List<State> states) {
             this.chances = chances;
-            this.savings = savings;
-            this.situations = situations;
+            this.states = states;
         }
 
         /** Adds those of one set of sizes: contents as taken, one additional cable and, where they are assumed, few and many. */
@@ -98,10 +131,10 @@ final class Scenarios {
             boolean assumed = DuctVariants.hasAssumedCounts(duct);
             double moreRatio = assumed ? chances.moreCableAssumedRatio() : chances.moreCableRatio();
             double takenRatio = chanceRatio * (assumed ? chances.typicalRatio() : 1);
-            Assessment asTaken = sizes == 0 ? assessed : assessor.withDuct(assessed, duct);
-            add(asTaken, sizes, 0, takenRatio * (1 - moreRatio));
+            Optional<Room> asTaken = sizes == 0 ? Optional.empty() : room(duct);
+            states.add(new State(sizes, 0, takenRatio * (1 - moreRatio), asTaken));
             if (moreRatio > 0) {
-                add(assessor.withDuct(assessed, variants.withOneCableMore(duct)), sizes, 1, takenRatio * moreRatio);
+                states.add(new State(sizes, 1, takenRatio * moreRatio, room(variants.withOneCableMore(duct))));
             }
             if (assumed) {
                 other(scenarios.few(), duct, sizes, FIRST_OTHER, chanceRatio * chances.fewRatio());
@@ -111,24 +144,26 @@ final class Scenarios {
 
         private void other(ContentsScenario scenario, Duct duct, int sizes, int contents, double chanceRatio) {
             if (chanceRatio > 0) {
-                add(assessor.withDuct(assessed, counts.in(scenario, duct)), sizes, contents, chanceRatio);
+                states.add(new State(sizes, contents, chanceRatio, room(counts.in(scenario, duct))));
             }
         }
 
-        private void add(Assessment other, int sizes, int contents, double chanceRatio) {
-            situations.add(situation(other, assessed, new int[] {sizes, contents}, chanceRatio, savings));
+        private Optional<Room> room(Duct duct) {
+            return Optional.of(assessor.rooms().assess(duct));
         }
     }
 
-    private Situation situation(
-            Assessment other, Assessment taken, int[] sizesAndContents, double chanceRatio, double[] savings) {
+    /** With other room than assessed. */
+    private Situation situation(Assessment assessed, double[] taken, State state, Room room, double[] savings) {
+        double savingRatio = assessor.savingRatio(assessed, room);
+        double byRatio = savingRatio - savingRatio(assessed);
+        return situation(
+                state, ranking.quantities(assessed, taken, room, savingRatio), room, shifted(savings, byRatio));
+    }
+
+    private static Situation situation(State state, double[] quantities, Room room, double[] savings) {
         return new Situation(
-                sizesAndContents[0],
-                sizesAndContents[1],
-                chanceRatio,
-                ranking.quantities(other),
-                other.room().gains(),
-                shifted(savings, savingRatio(other) - savingRatio(taken)));
+                state.sizes(), state.contents(), state.chanceRatio(), quantities, room.gains(), savings);
     }
 
     /** Other contents change a saving by about as much whatever the rates: enough for a quantity that is read off a curve. */

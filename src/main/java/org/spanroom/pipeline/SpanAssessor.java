@@ -70,7 +70,7 @@ final class SpanAssessor {
     /** Returns an assessment of the same span with another duct; its pull is taken to be the same. */
     Assessment withDuct(Assessment assessed, Duct duct) {
         Span span = assessed.span();
-        Room room = propose(span, duct);
+        Room room = propose(span, roomAssessor.assess(duct));
         return new Assessment(
                 span,
                 assessed.bends(),
@@ -78,6 +78,11 @@ final class SpanAssessor {
                 assessed.pull(),
                 assessed.permits(),
                 effortAssessor.assess(span, room, assessed.pull(), assessed.permits()));
+    }
+
+    /** Returns money saved for each unit of money spent, where the span has such room and all else is as assessed; 0 if nothing comes out. */
+    double savingRatio(Assessment assessed, Room room) {
+        return effortAssessor.savingRatio(assessed.span(), room, assessed.pull(), assessed.permits());
     }
 
     /** Returns the assessor of room, whose packings are worth keeping. */
@@ -88,7 +93,7 @@ final class SpanAssessor {
     /** Assesses the span of the given number; each number is one span. */
     Assessment assess(int number, Span span) {
         Bends bends = bendStore.of(number, span);
-        Room room = propose(span, span.duct());
+        Room room = propose(span, roomAssessor.assess(span.duct()));
         PullAssessment pull = pull(span, bends, room);
         Permits permits = permitAssessor.assess(span);
         return new Assessment(
@@ -108,9 +113,13 @@ final class SpanAssessor {
                 roomSettings.cellsPerSleeve());
     }
 
-    /** Returns the room of the choice of pulls that gains most cables for an hour on site. */
-    private Room propose(Span span, Duct duct) {
-        return roomAssessor.assess(duct).propose(choice -> effortAssessor.siteHours(span, choice));
+    /**
+     * Returns the room of the choice of pulls that gains most cables for an hour on site.
+     *
+     * @param unproposed what {@link #rooms} says of a duct, which is the same for all spans of it
+     */
+    Room propose(Span span, Room unproposed) {
+        return unproposed.propose(choice -> effortAssessor.siteHours(span, choice));
     }
 
     /** Returns the pulls of the proposal once the sleeves that have room beside the innerducts today are there, full of cables. */

@@ -3,6 +3,7 @@ package org.spanroom.rank;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.spanroom.model.bore.Room;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.CriterionInfo;
@@ -136,6 +137,20 @@ enum Criterion {
      */
     double quantity(Assessment span, Quantities by) {
         return rounded(quantity.of(span, by));
+    }
+
+    /**
+     * Returns the quantity of a span that has other room, and therefore another saving, and is as assessed in all else.
+     *
+     * @param taken the quantity as assessed
+     */
+    double quantity(Assessment span, double taken, Room room, double savingRatio) {
+        return switch (this) {
+            case ROOM_GAINED -> rounded(number(room.positionsGained()));
+            case SHORTAGE -> rounded(number(room.positionsNow()));
+            case SAVING -> rounded(ifKnown(span, savingRatio));
+            default -> taken;
+        };
     }
 
     private double rounded(double exact) {

@@ -30,9 +30,12 @@ final class Draws {
     /** The digits of a point by unknown and by six digits of its number, the last six first: a point is the exclusive or of three. */
     private static final int[][][] POINTS = {points(halves()), points(directions(0, 1)), points(directions(1, 1, 3))};
 
+    /** By unknown, the last six digits of the one number whose point begins with these six, where all digits before them are 0. */
+    private static final int[][] LAST_SIX = {lastSix(POINTS[0]), lastSix(POINTS[1]), lastSix(POINTS[2])};
+
     private final Scrambling[] unknowns = new Scrambling[UNKNOWNS];
     private final long[] keys = new long[UNKNOWNS];
-    private final Scrambling order;
+    private final Order order;
 
     Draws(int seed, String spanId) {
         long hash = mixed(STEP * (seed + 1L));
@@ -44,7 +47,7 @@ final class Draws {
             keys[i] = hash;
             unknowns[i] = new Scrambling(hash);
         }
-        order = new Scrambling(mixed(hash + STEP));
+        order = new Order(mixed(hash + STEP));
     }
 
     /** Returns the number of a sample, 0 to 262143, for the unknown at a place, 0 to 2. */
@@ -62,6 +65,19 @@ final class Draws {
         return unknowns[place].first(point(POINTS[place], turn));
     }
 
+    /**
+     * Returns the one of {@value #PARTS} samples that follow one another whose number lies in a part of the unit interval: what {@link #turn}
+     * and {@link #part} lead to, the other way round.
+     *
+     * @param block the samples from {@value #PARTS} times this number on
+     */
+    int sampleInPart(int place, int block, int part) {
+        order.goTo(block);
+        int shared = point(POINTS[place], order.firstDigits) >>> (2 * DIGITS_PER_HASH);
+        int last = LAST_SIX[place][unknowns[place].digitsOfFirst(part) ^ shared];
+        return block << DIGITS_PER_HASH | unflipped(last, order.lastFlips);
+    }
+
     /** Returns the number of a sample whose turn is known. */
     double at(int place, int sample, int turn) {
         int digits = unknowns[place].of(point(POINTS[place], turn));
@@ -76,6 +92,14 @@ final class Draws {
                 ^ points[2][(number >>> (2 * DIGITS_PER_HASH)) & SIX];
     }
 
+    private static int[] lastSix(int[][] points) {
+        int[] lastSix = new int[SIX + 1];
+        for (int number = 0; number <= SIX; number++) {
+            lastSix[points[0][number] >>> (2 * DIGITS_PER_HASH)] = number;
+        }
+        return lastSix;
+    }
+
     private static int[][] points(int[] directions) {
         int[][] points = new int[HASHES][SIX + 1];
         for (int hash = 0; hash < HASHES; hash++) {
@@ -88,10 +112,11 @@ final class Draws {
         return points;
     }
 
-    /** Flips digits; keeps the latest hashes, because neighbors share all but their last digits. */
+    /** Flips the digits of points; keeps the latest hashes. */
     private static final class Scrambling {
         private final long key;
         private final long firstFlips;
+        private final byte[] firstSix = new byte[SIX + 1];
         private int secondBefore;
         private long secondFlips;
         private int thirdBefore;
@@ -100,11 +125,17 @@ final class Draws {
         Scrambling(long key) {
             this.key = key;
             firstFlips = mixed(key + STEP);
+            flipAll(firstFlips, firstSix);
+        }
+
+        /** Returns the six digits that flipped are these. */
+        int digitsOfFirst(int flippedSix) {
+            return unflipped(flippedSix, firstFlips);
         }
 
         /** Returns the first six of the digits, flipped. */
         int first(int digits) {
-            return flipped((digits >>> (2 * DIGITS_PER_HASH)) & SIX, firstFlips);
+            return firstSix[(digits >>> (2 * DIGITS_PER_HASH)) & SIX];
         }
 
         int of(int digits) {
@@ -124,8 +155,58 @@ final class Draws {
         }
     }
 
+    /** Flips the digits of the numbers of samples, which come one after another: those of {@value #PARTS} samples share all but the last six. */
+    private static final class Order {
+        private final long key;
+        private final byte[] lastSix = new byte[SIX + 1];
+        private int before = -1;
+        private int firstDigits;
+        private long lastFlips;
+
+        Order(long key) {
+            this.key = key;
+        }
+
+        int of(int sample) {
+            goTo(sample >>> DIGITS_PER_HASH);
+            return firstDigits | lastSix[sample & SIX];
+        }
+
+        void goTo(int block) {
+            if (block != before) {
+                before = block;
+                begin(block >>> DIGITS_PER_HASH, block);
+            }
+        }
+
+        /** Goes to the samples that begin with these six digits, and with these twelve. */
+        private void begin(int six, int twelve) {
+            long secondFlips = mixed(key + STEP * (1 << DIGITS_PER_HASH | six));
+            firstDigits = flipped(six, mixed(key + STEP)) << (2 * DIGITS_PER_HASH)
+                    | flipped(twelve & SIX, secondFlips) << DIGITS_PER_HASH;
+            lastFlips = mixed(key + STEP * (1 << (2 * DIGITS_PER_HASH) | twelve));
+            flipAll(lastFlips, lastSix);
+        }
+    }
+
+    /**
+     * Sets all numbers of six digits to what {@link #flipped} makes of them: digit by digit, since numbers that begin with the same digits share
+     * the flips of these.
+     */
+    static void flipAll(long flips, byte[] flippedBySix) {
+        flippedBySix[0] = 0;
+        for (int count = 1; count <= SIX; count <<= 1) {
+            for (int beginning = count - 1; beginning >= 0; beginning--) {
+                int flip = (int) (flips >>> (count | beginning)) & 1;
+                int longer = flippedBySix[beginning] << 1;
+                flippedBySix[2 * beginning] = (byte) (longer | flip);
+                flippedBySix[2 * beginning + 1] = (byte) (longer | (flip ^ 1));
+            }
+        }
+    }
+
     /** Returns six digits, each flipped or not by the bit that belongs to the digits before it, behind a leading 1. */
-    private static int flipped(int six, long flips) {
+    static int flipped(int six, long flips) {
         long flipped = (flips >>> 1 & 1) << 5
                 | (flips >>> (2 | six >>> 5) & 1) << 4
                 | (flips >>> (4 | six >>> 4) & 1) << 3
@@ -133,6 +214,15 @@ final class Draws {
                 | (flips >>> (16 | six >>> 2) & 1) << 1
                 | (flips >>> (32 | six >>> 1) & 1);
         return six ^ (int) flipped;
+    }
+
+    /** Returns the six digits that {@link #flipped} makes these of. */
+    static int unflipped(int flippedSix, long flips) {
+        int beginning = 1;
+        for (int bit = DIGITS_PER_HASH - 1; bit >= 0; bit--) {
+            beginning = beginning << 1 | ((flippedSix >>> bit ^ (int) (flips >>> beginning)) & 1);
+        }
+        return beginning & SIX;
     }
 
     /** The sequence of van der Corput: 1/2, 1/4 and so on. */

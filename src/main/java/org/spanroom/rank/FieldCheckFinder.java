@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import org.spanroom.model.Answer;
 import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.Span;
@@ -61,6 +62,9 @@ public final class FieldCheckFinder {
      * @param soFar some of all scores: what it takes to be among the top can only rise
      */
     public static boolean mayFind(Simulation simulation, SpanOutlook span, TopScores soFar, double leastChangeRatio) {
+        if (simulation.mostPoints(span) < soFar.leastOfAllPoints()) {
+            return false;
+        }
         double mostRatio =
                 TopChance.of(simulation, span, soFar.leastPoints(), SAMPLES).mostRatio(SAMPLES);
         return mostRatio > 0 && mostRatio >= leastChangeRatio;
@@ -122,8 +126,12 @@ public final class FieldCheckFinder {
         }
     }
 
-    /** Returns the checks worth making on one ranked span. */
-    public Found find(RankedSpan ranked, SpanOutlook span) {
+    /**
+     * Returns the checks worth making on one ranked span.
+     *
+     * @param ranked the span with all that a check says of it, which is asked for only if there is a check
+     */
+    public Found find(Supplier<RankedSpan> ranked, SpanOutlook span) {
         int tops = countTops(span);
         // A check cannot avert more wrong decisions than there are.
         int wrong = Math.min(tops, SAMPLES - tops);
@@ -138,9 +146,10 @@ public final class FieldCheckFinder {
             Counts count = counts[i];
             double changeRatio = count.changeRatio();
             if (isWorthwhile(changeRatio, count.standardErrorRatio())) {
-                Vault vault = vault(ranked, unknown);
-                List<String> cautions = CrewCautions.of(ranked, vault, access);
-                checks.add(new FieldCheck(ranked, unknown, tops / (double) SAMPLES, changeRatio, vault, cautions));
+                RankedSpan checked = ranked.get();
+                Vault vault = vault(checked, unknown);
+                List<String> cautions = CrewCautions.of(checked, vault, access);
+                checks.add(new FieldCheck(checked, unknown, tops / (double) SAMPLES, changeRatio, vault, cautions));
             }
         }
         return new Found(true, checks);
@@ -153,10 +162,14 @@ public final class FieldCheckFinder {
             return 0;
         }
         SpanSamples samples = simulation.samples(span);
+        int[] parts = samples.partsOf(chance.openSituations());
         int tops = 0;
-        for (int sample = 0; sample < SAMPLES; sample++) {
-            if (chance.isOpen(sample) && chance.isOpen(samples.take(sample), sample)) {
-                tops += isTop(sample, samples.scorePoints()) ? 1 : 0;
+        for (int block = 0; block < SAMPLES / Draws.PARTS; block++) {
+            for (int part : parts) {
+                int sample = samples.sampleInPart(block, part);
+                if (chance.isOpen(sample) && chance.isOpen(samples.take(sample), sample)) {
+                    tops += isTop(sample, samples.scorePoints()) ? 1 : 0;
+                }
             }
         }
         return tops;

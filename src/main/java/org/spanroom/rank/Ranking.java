@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.spanroom.model.bore.Room;
 import org.spanroom.model.bore.RoomSettings;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.pull.FrictionUse;
@@ -143,6 +144,19 @@ public final class Ranking {
         return found;
     }
 
+    /**
+     * Returns the quantities of a span that has other room, and therefore another saving, and is as assessed in all else.
+     *
+     * @param taken its quantities as assessed
+     */
+    public double[] quantities(Assessment assessment, double[] taken, Room room, double savingRatio) {
+        double[] found = new double[taken.length];
+        for (int i = 0; i < found.length; i++) {
+            found[i] = criteria.get(i).quantity(assessment, taken[i], room, savingRatio);
+        }
+        return found;
+    }
+
     /** Returns the points that such quantities give, the very total of {@link #score}, without making a score of them. */
     public double points(double[] quantitiesByCriterion) {
         double total = 0;
@@ -165,13 +179,18 @@ public final class Ranking {
     /** Returns a simulation that scores what it draws by this ranking. */
     public Simulation simulation(UncertaintySettings uncertainty) {
         int easePlace = criteria.indexOf(Criterion.EASE_PULL);
+        int savingPlace = criteria.indexOf(Criterion.SAVING);
         return new Simulation(
                 uncertainty,
                 this::pointsOf,
                 easePlace,
-                criteria.indexOf(Criterion.SAVING),
-                (fromPercent, toPercent) ->
-                        yardsticks.get(easePlace).points(curves.get(easePlace).mostValue(fromPercent, toPercent)));
+                savingPlace,
+                (fromPercent, toPercent) -> mostPoints(easePlace, fromPercent, toPercent),
+                (fromRatio, toRatio) -> mostPoints(savingPlace, fromRatio, toRatio));
+    }
+
+    private double mostPoints(int place, double from, double to) {
+        return yardsticks.get(place).points(curves.get(place).mostValue(from, to));
     }
 
     /** Returns the points that one criterion gives for a quantity. */

@@ -2,7 +2,6 @@ package org.spanroom.rank;
 
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
-import org.spanroom.model.Quantile;
 import org.spanroom.model.rank.UncertaintySettings;
 
 /**
@@ -23,10 +22,21 @@ public final class Simulation {
     private final int easePlace;
     private final int savingPlace;
     private final DoubleBinaryOperator easeMostPoints;
+    private final DoubleBinaryOperator savingMostPoints;
 
     /** A simulation of which it is not known how many points the pull can give at most. */
     Simulation(UncertaintySettings settings, Points points, int easePlace, int savingPlace) {
         this(settings, points, easePlace, savingPlace, (fromPercent, toPercent) -> Double.POSITIVE_INFINITY);
+    }
+
+    /** A simulation of which it is not known how many points the saving can give at most. */
+    Simulation(
+            UncertaintySettings settings,
+            Points points,
+            int easePlace,
+            int savingPlace,
+            DoubleBinaryOperator easeMostPoints) {
+        this(settings, points, easePlace, savingPlace, easeMostPoints, (from, to) -> Double.POSITIVE_INFINITY);
     }
 
     /**
@@ -36,14 +46,17 @@ public final class Simulation {
      * @param easePlace which of the quantities is the utilization of the pull in percent; -1 where none is
      * @param savingPlace which of them is the saving per money spent; -1 where none is
      * @param easeMostPoints the most that the criterion of the pull adds, where the utilization lies between two percentages
+     * @param savingMostPoints the most that the criterion of the saving adds, where the saving per money spent lies between two ratios
      */
     Simulation(
             UncertaintySettings settings,
             Points points,
             int easePlace,
             int savingPlace,
-            DoubleBinaryOperator easeMostPoints) {
+            DoubleBinaryOperator easeMostPoints,
+            DoubleBinaryOperator savingMostPoints) {
         this.settings = settings;
+        this.savingMostPoints = savingMostPoints;
         this.easeMostPoints = easeMostPoints;
         this.points = points;
         this.easePlace = easePlace;
@@ -84,21 +97,15 @@ public final class Simulation {
         }
     }
 
-    /** Returns the score, of such in rising order, that so large a share of them does not exceed; linear between ranks. */
-    public static double quantilePoints(double[] sorted, double share) {
-        return Quantile.inUnit(sorted, share);
-    }
-
     /** Returns a span's scores in all samples. */
     public Scores scores(SpanOutlook span) {
         double[] bySample = new double[settings.samples()];
+        boolean[] isFeasible = new boolean[bySample.length];
+        samples(span).scoreAll(bySample, isFeasible);
         int feasible = 0;
         long mask = 0;
-        SpanSamples samples = samples(span);
         for (int sample = 0; sample < bySample.length; sample++) {
-            samples.take(sample);
-            bySample[sample] = samples.scorePoints();
-            if (samples.isFeasible()) {
+            if (isFeasible[sample]) {
                 feasible++;
                 mask |= sample < Long.SIZE ? 1L << sample : 0;
             }
@@ -139,6 +146,33 @@ public final class Simulation {
         return most;
     }
 
+    /** Returns points that a span exceeds in no sample, in a fraction of the time of {@link #mostPoints(SpanOutlook, int)}; 0 if it gains no room. */
+    double mostPoints(SpanOutlook span) {
+        double most = 0;
+        double easePoints = easeMostPoints(span);
+        for (SpanOutlook.Situation situation : span.situations()) {
+            if (situation.gainsRoom()) {
+                double fixed = fixedPoints(situation.quantities());
+                most = Math.max(most, fixed + (easePoints + savingMostPoints(situation)) + ROUNDING_POINTS);
+            }
+        }
+        return most;
+    }
+
+    private double savingMostPoints(SpanOutlook.Situation situation) {
+        double[] savings = situation.savingRatios();
+        if (savingPlace < 0 || savings.length == 0) {
+            return savingPoints(situation, 0);
+        }
+        double least = savings[0];
+        double most = savings[0];
+        for (double saving : savings) {
+            least = Math.min(least, saving);
+            most = Math.max(most, saving);
+        }
+        return savingMostPoints.applyAsDouble(least, most) + ROUNDING_POINTS;
+    }
+
     /** Returns after how many samples the points repeat that depend on the number of the sample alone. */
     int period(SpanOutlook.Situation situation) {
         return savingPlace < 0 ? 1 : Math.max(1, situation.savingRatios().length);
@@ -148,7 +182,7 @@ public final class Simulation {
         if (easePlace < 0) {
             return 0;
         }
-        UseCurve use = UseCurve.of(span.use());
+        UseCurve use = span.use();
         return easeMostPoints.applyAsDouble(use.leastPercent(), use.mostPercent()) + ROUNDING_POINTS;
     }
 

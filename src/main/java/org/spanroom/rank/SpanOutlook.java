@@ -7,10 +7,10 @@ import org.spanroom.model.pull.FrictionUse;
  * All that the simulation must know of one span: what it may be like, and how likely.
  *
  * @param situations the ways in which sizes and contents may be, what is taken to be true first; at least one
- * @param use how far each limit of the pull is used in each state of friction
+ * @param use how far the tightest limit of the pull is used, by friction
  * @param blockedRatio chance that the duct turns out blocked
  */
-public record SpanOutlook(String spanId, List<Situation> situations, FrictionUse use, double blockedRatio) {
+public record SpanOutlook(String spanId, List<Situation> situations, UseCurve use, double blockedRatio) {
     private static final double ROUNDING_RATIO = 1e-9;
 
     /** One way in which sizes and contents may be. */
@@ -70,6 +70,11 @@ public record SpanOutlook(String spanId, List<Situation> situations, FrictionUse
         double[] savingRatios() {
             return savingRatios;
         }
+    }
+
+    /** @param use how far each limit of the pull is used in each state of friction */
+    public SpanOutlook(String spanId, List<Situation> situations, FrictionUse use, double blockedRatio) {
+        this(spanId, situations, UseCurve.of(use), blockedRatio);
     }
 
     public SpanOutlook {

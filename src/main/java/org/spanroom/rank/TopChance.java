@@ -17,8 +17,10 @@ final class TopChance {
      * @param samples how many are looked at; fewer if they repeat
      */
     static TopChance of(Simulation simulation, SpanOutlook span, double[] thresholds, int samples) {
-        boolean repeats =
-                span.situations().stream().allMatch(situation -> thresholds.length % simulation.period(situation) == 0);
+        boolean repeats = true;
+        for (SpanOutlook.Situation situation : span.situations()) {
+            repeats &= thresholds.length % simulation.period(situation) == 0;
+        }
         int period = repeats ? Math.min(samples, thresholds.length) : samples;
         double[][] most = simulation.mostPoints(span, period);
         boolean[][] bySituation = new boolean[most.length][period];
@@ -52,5 +54,16 @@ final class TopChance {
     /** Returns the same for one of its situations. */
     boolean isOpen(int situation, int sample) {
         return bySituation[situation][sample % byAny.length];
+    }
+
+    /** Returns for each situation whether the span may be among the top with it in any sample. */
+    boolean[] openSituations() {
+        boolean[] open = new boolean[bySituation.length];
+        for (int situation = 0; situation < open.length; situation++) {
+            for (boolean may : bySituation[situation]) {
+                open[situation] |= may;
+            }
+        }
+        return open;
     }
 }

@@ -47,6 +47,15 @@ public final class TopScores {
         return leastPoints;
     }
 
+    /** Returns what it takes to be among the top in at least one sample, as far as scores are known. */
+    double leastOfAllPoints() {
+        double least = leastPoints[0];
+        for (double points : leastPoints) {
+            least = points < least ? points : least;
+        }
+        return least;
+    }
+
     /** Returns whether such scores are among the top in any sample, as far as scores are known. */
     public boolean isAnyTop(double[] bySample) {
         for (int sample = 0; sample < bySample.length; sample++) {

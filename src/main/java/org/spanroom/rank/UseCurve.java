@@ -11,7 +11,9 @@ import org.spanroom.model.pull.LimitKind;
  * <p>Each limit is interpolated by itself, on a logarithmic scale, for forces grow exponentially with friction; then the tightest
  * counts. Interpolating the tightest of all three instead would take a radius, which friction leaves as it is, for a force.
  */
-final class UseCurve {
+public final class UseCurve {
+    private static final LimitKind[] KINDS = LimitKind.values();
+    private static final Friction[] FRICTIONS = Friction.values();
     private static final int STATES = 3;
     private static final double LEAST_RATIO = 1e-8;
 
@@ -26,10 +28,9 @@ final class UseCurve {
     }
 
     static UseCurve of(FrictionUse use) {
-        LimitKind[] kinds = LimitKind.values();
-        double[] logs = new double[kinds.length * STATES];
+        double[] logs = new double[KINDS.length * STATES];
         int kept = 0;
-        for (LimitKind kind : kinds) {
+        for (LimitKind kind : KINDS) {
             if (!isExceeded(use, kind)) {
                 logs[kept] = log(use, kind, Friction.LUBRICATED);
                 logs[kept + 1] = log(use, kind, Friction.DRY);
@@ -42,14 +43,29 @@ final class UseCurve {
 
     /** Returns the percentage at a place from 0 (lubricated) over 0.5 (dry) to 1 (bad). */
     double percentAt(double place) {
-        int lower = place < 0.5 ? 0 : 1;
+        return 100 * Math.exp(mostLog(place));
+    }
+
+    private double mostLog(double place) {
+        // Which half cannot be foreseen: no branch.
+        int lower = Math.min((int) (2 * place), 1);
         double share = 2 * place - lower;
         double most = logs[lower] + share * (logs[lower + 1] - logs[lower]);
         for (int limit = STATES; limit < logs.length; limit += STATES) {
             double low = logs[limit + lower];
             most = Math.max(most, low + share * (logs[limit + lower + 1] - low));
         }
-        return 100 * Math.exp(most);
+        return most;
+    }
+
+    /** Turns each of the first places into its percentage. */
+    void percentAt(double[] places, int count) {
+        for (int i = 0; i < count; i++) {
+            places[i] = mostLog(places[i]);
+        }
+        for (int i = 0; i < count; i++) {
+            places[i] = 100 * Math.exp(places[i]);
+        }
     }
 
     /** Returns a percentage that is exceeded at every place. */
@@ -72,7 +88,7 @@ final class UseCurve {
 
     /** Returns whether another limit is used as far or further in every state, so that it is so between them too. */
     private static boolean isExceeded(FrictionUse use, LimitKind kind) {
-        for (LimitKind other : LimitKind.values()) {
+        for (LimitKind other : KINDS) {
             if (other != kind && exceeds(use, other, kind)) {
                 return true;
             }
@@ -82,7 +98,7 @@ final class UseCurve {
 
     private static boolean exceeds(FrictionUse use, LimitKind other, LimitKind kind) {
         boolean more = other.compareTo(kind) < 0;
-        for (Friction state : Friction.values()) {
+        for (Friction state : FRICTIONS) {
             if (use.ratio(other, state) < use.ratio(kind, state)) {
                 return false;
             }

@@ -198,4 +198,49 @@ class DrawsTest {
         }
         return Math.sqrt(squares / SPANS);
     }
+
+    /** All numbers at once against each by itself. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5})
+    void flippingAllAtOnceFlipsEach(long seed) {
+        var random = new Random(seed);
+        byte[] all = new byte[64];
+        for (int round = 0; round < 100; round++) {
+            long flips = random.nextLong();
+            Draws.flipAll(flips, all);
+            for (int six = 0; six < all.length; six++) {
+                assertThat((int) all[six]).isEqualTo(Draws.flipped(six, flips));
+            }
+        }
+    }
+
+    /** Numbers of samples in any order against those in their order. */
+    @Test
+    void theOrderOfAskingDoesNotShow() {
+        var inOrder = new Draws(3, "span");
+        var jumping = new Draws(3, "span");
+        var random = new Random(3);
+        int[] turns = new int[4096];
+        Arrays.setAll(turns, inOrder::turn);
+        for (int round = 0; round < 10_000; round++) {
+            int sample = random.nextInt(turns.length);
+            assertThat(jumping.turn(sample)).isEqualTo(turns[sample]);
+        }
+    }
+
+    /** Of each 64 samples one lies in each part; the same as going through all samples finds. */
+    @ParameterizedTest(name = "unknown {0}")
+    @ValueSource(ints = {0, 1, 2})
+    void theSampleOfAPartIsTheOneWhosePartThatIs(int place) {
+        for (int name = 0; name < 20; name++) {
+            var draws = new Draws(name, "span-" + name);
+            for (int block = 0; block < 64; block++) {
+                for (int part = 0; part < Draws.PARTS; part++) {
+                    int sample = draws.sampleInPart(place, block, part);
+                    assertThat(sample / Draws.PARTS).isEqualTo(block);
+                    assertThat(draws.part(place, draws.turn(sample))).isEqualTo(part);
+                }
+            }
+        }
+    }
 }

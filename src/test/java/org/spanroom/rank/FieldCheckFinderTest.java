@@ -45,7 +45,7 @@ class FieldCheckFinderTest {
     @Test
     void whereABlockedDuctAloneDecidesOnlyItsConditionIsWorthALook() {
         List<FieldCheck> checks = byCables()
-                .find(ranked(HandMade.sound()), outlook(0.3, EASY, cables(0, 0, 1, 9)))
+                .find(() -> ranked(HandMade.sound()), outlook(0.3, EASY, cables(0, 0, 1, 9)))
                 .checks();
 
         assertThat(checks).extracting(FieldCheck::unknown).containsExactly(Unknown.CONDITION);
@@ -60,7 +60,7 @@ class FieldCheckFinderTest {
         SpanOutlook span = outlook(0, EASY, cables(0, 0, 0.6, 9), cables(sizes, contents, 0.4, 3));
 
         List<FieldCheck> checks =
-                byCables().find(ranked(HandMade.sound()), span).checks();
+                byCables().find(() -> ranked(HandMade.sound()), span).checks();
 
         assertThat(checks).extracting(FieldCheck::unknown).containsExactly(unknown);
         assertThat(checks.get(0).topRatio()).isEqualTo(0.6, within(NOISE));
@@ -76,7 +76,7 @@ class FieldCheckFinderTest {
         var finder = finder(simulation((place, quantity) -> place == 1 ? quantity : 0), TOP_FROM_5);
 
         List<FieldCheck> checks = finder.find(
-                        ranked(HandMade.sound()), outlook(0, used(2.5, 5.0, 10.0), cables(0, 0, 1, 0)))
+                        () -> ranked(HandMade.sound()), outlook(0, used(2.5, 5.0, 10.0), cables(0, 0, 1, 0)))
                 .checks();
 
         assertThat(checks).extracting(FieldCheck::unknown).containsExactly(Unknown.FRICTION);
@@ -90,7 +90,7 @@ class FieldCheckFinderTest {
         var finder = finder(simulation((place, quantity) -> place == 0 ? quantity : 0), new double[] {5, 5, 5, 2});
         SpanOutlook span = outlook(0, EASY, cables(0, 0, 0.6, 9), cables(1, 0, 0.4, 3));
 
-        FieldCheck check = finder.find(ranked(HandMade.sound()), span).checks().get(0);
+        FieldCheck check = finder.find(() -> ranked(HandMade.sound()), span).checks().get(0);
 
         // 0.6 + 0.4 / 4; knowing the sizes leaves a quarter of the 0.4 wrong.
         assertThat(check.topRatio()).isEqualTo(0.7, within(NOISE));
@@ -100,7 +100,7 @@ class FieldCheckFinderTest {
     @Test
     void whatIsCertainIsNotWorthALook() {
         assertThat(byCables()
-                        .find(ranked(HandMade.sound()), outlook(0.008, EASY, cables(0, 0, 1, 9)))
+                        .find(() -> ranked(HandMade.sound()), outlook(0.008, EASY, cables(0, 0, 1, 9)))
                         .checks())
                 .isEmpty();
     }
@@ -111,13 +111,13 @@ class FieldCheckFinderTest {
         var finder =
                 new FieldCheckFinder(simulation((place, quantity) -> place == 0 ? quantity : 0), TOP_FROM_5, 0, ACCESS);
 
-        assertThat(finder.find(ranked(HandMade.sound()), outlook(0, EASY, cables(0, 0, 1, 3)))
+        assertThat(finder.find(() -> ranked(HandMade.sound()), outlook(0, EASY, cables(0, 0, 1, 3)))
                         .open())
                 .isFalse();
-        assertThat(finder.find(ranked(HandMade.sound()), outlook(0, EASY, cables(0, 0, 1, 9)))
+        assertThat(finder.find(() -> ranked(HandMade.sound()), outlook(0, EASY, cables(0, 0, 1, 9)))
                         .open())
                 .isFalse();
-        assertThat(finder.find(ranked(HandMade.sound()), outlook(0.3, EASY, cables(0, 0, 1, 9)))
+        assertThat(finder.find(() -> ranked(HandMade.sound()), outlook(0.3, EASY, cables(0, 0, 1, 9)))
                         .open())
                 .isTrue();
     }
@@ -132,7 +132,7 @@ class FieldCheckFinderTest {
         for (int number = 0; number < 200; number++) {
             var span = new SpanOutlook("span " + number, List.of(cables(0, 0, 1, 9)), EASY, chanceRatio);
 
-            assertThat(byCables().find(ranked(HandMade.sound()), span).checks())
+            assertThat(byCables().find(() -> ranked(HandMade.sound()), span).checks())
                     .as(span.spanId())
                     .extracting(FieldCheck::unknown)
                     .containsExactly(Unknown.CONDITION);
@@ -155,7 +155,7 @@ class FieldCheckFinderTest {
             var finder = new FieldCheckFinder(
                     simulation((place, quantity) -> place == 0 ? quantity : 0), thresholds, 1e-9, ACCESS);
             SpanOutlook span = outlook(0, EASY, cables(0, 0, 0.6, 9), cables(1, 0, 0.4, 9));
-            listed += finder.find(ranked(HandMade.sound()), span).checks().size();
+            listed += finder.find(() -> ranked(HandMade.sound()), span).checks().size();
         }
         assertThat(listed).as("of 400 coins, by two unknowns that have states").isLessThanOrEqualTo(18);
     }
@@ -207,7 +207,7 @@ class FieldCheckFinderTest {
         }
 
         FieldCheck check = byCables()
-                .find(ranked(one), outlook(0.3, EASY, cables(0, 0, 1, 9)))
+                .find(() -> ranked(one), outlook(0.3, EASY, cables(0, 0, 1, 9)))
                 .checks()
                 .get(0);
 
@@ -224,7 +224,7 @@ class FieldCheckFinderTest {
                 .get(0);
 
         assertThat(byCables()
-                        .find(ranked, outlook(0.3, EASY, cables(0, 0, 1, 9)))
+                        .find(() -> ranked, outlook(0.3, EASY, cables(0, 0, 1, 9)))
                         .checks()
                         .get(0)
                         .cautions())
@@ -238,13 +238,13 @@ class FieldCheckFinderTest {
         var finder = finder(simulation((place, quantity) -> place == 1 ? quantity : 0), TOP_FROM_5);
         SpanOutlook span = outlook(0, used(2.5, 5.0, 10.0), cables(0, 0, 1, 0));
 
-        assertThat(finder.find(ranked(HandMade.sound()), span)
+        assertThat(finder.find(() -> ranked(HandMade.sound()), span)
                         .checks()
                         .get(0)
                         .vault()
                         .id())
                 .isEqualTo("V2");
-        assertThat(finder.find(ranked(fromA), span).checks().get(0).vault().id())
+        assertThat(finder.find(() -> ranked(fromA), span).checks().get(0).vault().id())
                 .isEqualTo("V1");
     }
 
@@ -269,7 +269,7 @@ class FieldCheckFinderTest {
         one.toSite = site(waterAtB, surfaceAtB);
 
         FieldCheck check = byCables()
-                .find(ranked(one), outlook(0.3, EASY, cables(0, 0, 1, 9)))
+                .find(() -> ranked(one), outlook(0.3, EASY, cables(0, 0, 1, 9)))
                 .checks()
                 .get(0);
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.model.pull.FrictionUse;
 import org.spanroom.model.pull.LimitKind;
+import org.spanroom.model.Quantile;
 import org.spanroom.model.rank.UncertaintySettings;
 
 /** Checks the draws against what probability theory says of them, with a score that is one of the quantities. */
@@ -93,7 +94,7 @@ class SimulationTest {
     @ParameterizedTest(name = "share {0}: {1}")
     @CsvSource({"0, 10", "0.25, 15", "0.5, 20", "0.75, 30", "1, 40"})
     void aQuantileLiesBetweenTwoScores(double share, double points) {
-        assertThat(Simulation.quantilePoints(new double[] {10, 20, 40}, share)).isEqualTo(points, within(1e-12));
+        assertThat(Quantile.inUnit(new double[] {10, 20, 40}, share)).isEqualTo(points, within(1e-12));
     }
 
     @Test

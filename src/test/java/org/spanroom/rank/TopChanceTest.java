@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,7 +27,8 @@ class TopChanceTest {
             (place, quantity) -> place == 1 ? 20 / (1 + quantity / 50) : quantity,
             1,
             2,
-            (fromPercent, toPercent) -> 20 / (1 + fromPercent / 50));
+            (fromPercent, toPercent) -> 20 / (1 + fromPercent / 50),
+            (fromRatio, toRatio) -> toRatio);
 
     /** By drawing all 4,096 samples of 150 spans, with thresholds and savings that take turns after 1, 64, 96 and 100 samples. */
     @ParameterizedTest(name = "{0} thresholds")
@@ -50,6 +53,19 @@ class TopChanceTest {
         }
         assertThat(settled).isGreaterThan(20 * SAMPLES);
         assertThat(tops).isGreaterThan(20 * SAMPLES);
+    }
+
+    @Test
+    void theMostOfASpanIsNoLessThanInAnySampleAndHardlyMore() {
+        var random = new Random(5);
+        for (int number = 0; number < 500; number++) {
+            SpanOutlook span = span(random, number);
+            double most = Stream.of(SIMULATION.mostPoints(span, SAMPLES))
+                    .flatMapToDouble(DoubleStream::of)
+                    .max()
+                    .orElseThrow();
+            assertThat(SIMULATION.mostPoints(span)).isBetween(most, most + 1e-6);
+        }
     }
 
     /**

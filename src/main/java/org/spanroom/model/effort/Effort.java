@@ -36,7 +36,12 @@ public record Effort(
 
     /** Returns money saved for each unit of money spent on recovery. */
     public double savingRatio() {
-        return recoveryMoney() > 0 ? savingMoney() / recoveryMoney() : 0;
+        return savingRatio(recoveryMoney(), newBuildMoney());
+    }
+
+    /** Returns money saved for each unit of money spent on recovery; 0 where none is spent. */
+    public static double savingRatio(double recoveryMoney, double newBuildMoney) {
+        return recoveryMoney > 0 ? (newBuildMoney - recoveryMoney) / recoveryMoney : 0;
     }
 
     /** Returns the cost of recovery for each place gained for a cable; empty where none is gained. */

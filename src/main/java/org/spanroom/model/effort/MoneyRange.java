@@ -1,7 +1,6 @@
 package org.spanroom.model.effort;
 
-import java.util.Arrays;
-import org.spanroom.model.Quantile;
+import org.spanroom.model.OrderStatistics;
 
 /**
  * An amount of money by percentiles of the draws of the rates.
@@ -22,11 +21,16 @@ public record MoneyRange(double lowMoney, double likelyMoney, double highMoney) 
      * @param highRatio share of the drawings below the high end
      */
     public static MoneyRange of(double[] drawnMoney, double lowRatio, double highRatio) {
-        double[] sorted = drawnMoney.clone();
-        Arrays.sort(sorted);
-        return new MoneyRange(
-                Quantile.inUnit(sorted, lowRatio),
-                Quantile.inUnit(sorted, LIKELY_RATIO),
-                Quantile.inUnit(sorted, highRatio));
+        return of(drawnMoney, lowRatio, highRatio, new OrderStatistics());
+    }
+
+    /**
+     * Returns the same range.
+     *
+     * @param by finds the percentiles, of one amount after another
+     */
+    public static MoneyRange of(double[] drawnMoney, double lowRatio, double highRatio, OrderStatistics by) {
+        by.load(drawnMoney);
+        return new MoneyRange(by.quantile(lowRatio), by.quantile(LIKELY_RATIO), by.quantile(highRatio));
     }
 }

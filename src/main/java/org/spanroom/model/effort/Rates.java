@@ -82,6 +82,11 @@ public final class Rates {
         return inUnit[at.row(key)];
     }
 
+    /** Returns the rates of all rows, in the order that {@link RateRows} names; not to be changed. */
+    double[] inUnitByRow() {
+        return inUnit;
+    }
+
     /** Returns the rate with its range and source. */
     public Rate rate(RateKey key, RateRows at) {
         return rows.get(at.row(key)).rate();
