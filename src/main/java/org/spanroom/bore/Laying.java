@@ -166,8 +166,7 @@ final class Laying {
     /** Takes a place if it is free and lower than any before; what is no number is no place. */
     private void offer(double x, double y) {
         double heightMm = up * y;
-        boolean lower =
-                heightMm < lowestY - TOUCH_MM || (heightMm < lowestY + TOUCH_MM && x < lowestX - TOUCH_MM);
+        boolean lower = heightMm < lowestY - TOUCH_MM || (heightMm < lowestY + TOUCH_MM && x < lowestX - TOUCH_MM);
         if (lower && hangsTogether(x, y) && isFree(x, y)) {
             lowestX = x;
             lowestY = heightMm;

@@ -113,12 +113,10 @@ final class Packer {
 
     private static PackingTask circles(KnownPacking packing) {
         return PackingTask.jointed(
-                        packing.shape(),
-                        1,
-                        packing.diametersMm().stream()
-                                .mapToDouble(Double::doubleValue)
-                                .toArray(),
-                        packing.sleeves().stream().mapToInt(Integer::intValue).toArray(),
-                        packing.slackMm());
+                packing.shape(),
+                1,
+                packing.diametersMm().stream().mapToDouble(Double::doubleValue).toArray(),
+                packing.sleeves().stream().mapToInt(Integer::intValue).toArray(),
+                packing.slackMm());
     }
 }

@@ -17,7 +17,10 @@ final class MoneyReport {
         String range = money.ranges().isPresent() ? "likely (low to high)" : "all rates at their values";
         lines.add("Totals over these spans, in " + money.currency() + ", " + range + ":");
         lines.add(line("recovery", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));
-        lines.add(line("new build, each span by itself", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
+        lines.add(line(
+                "new build, each span by itself",
+                money.newBuildMoney(),
+                money.ranges().map(MoneyRanges::newBuild)));
         lines.add(line("saving over that", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
         money.sharedBuildMoney()
                 .ifPresent(shared -> lines.add(line(

@@ -115,13 +115,14 @@ final class Binder {
         boolean whole = keyType.isEnum() && section.entries().size() == keyType.getEnumConstants().length;
         Map<?, ?> stands = (Map<?, ?>) (filledUp && !whole ? given.value() : Optional.empty()).orElse(Map.of());
         if (closed && !stands.isEmpty() && raw(type) != SortedMap.class) {
-            demandKnownKeys(section, stands.keySet().stream().map(RecordParts::word).toList(), key);
+            demandKnownKeys(
+                    section, stands.keySet().stream().map(RecordParts::word).toList(), key);
         }
         Map<Object, Object> result = raw(type) == SortedMap.class ? new TreeMap<>() : new LinkedHashMap<>();
         result.putAll(stands);
         section.entries().forEach((name, entry) -> {
-            Object mapKey =
-                    ScalarValues.simple(new ConfigNode.Scalar(name, false, entry.line()), keyType, NumberRanges.KEY_OF + key);
+            Object mapKey = ScalarValues.simple(
+                    new ConfigNode.Scalar(name, false, entry.line()), keyType, NumberRanges.KEY_OF + key);
             StandIn before = stands.containsKey(mapKey) ? () -> Optional.of(stands.get(mapKey)) : given.item();
             result.put(mapKey, value(entry.value(), valueType, before, key + "." + name));
         });

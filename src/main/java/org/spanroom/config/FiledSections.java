@@ -78,8 +78,9 @@ final class FiledSections {
     static <T extends Record> T replaced(T config, String key, Object value) {
         RecordComponent[] components = config.getClass().getRecordComponents();
         Object[] values = Arrays.stream(components)
-                .map(component ->
-                        RecordParts.key(component.getName()).equals(key) ? value : RecordParts.valueOf(component, config))
+                .map(component -> RecordParts.key(component.getName()).equals(key)
+                        ? value
+                        : RecordParts.valueOf(component, config))
                 .toArray();
         @SuppressWarnings("unchecked")
         Class<T> type = (Class<T>) config.getClass();

@@ -27,7 +27,8 @@ final class BuildCost {
         this.span = span;
         this.rows = span.rows();
         this.account = account;
-        this.ducts = (int) Math.ceil(span.positionsNeeded() / account.rate(RateKey.NEW_DUCT_CABLES, rows) - WHOLE_TOLERANCE);
+        this.ducts =
+                (int) Math.ceil(span.positionsNeeded() / account.rate(RateKey.NEW_DUCT_CABLES, rows) - WHOLE_TOLERANCE);
     }
 
     /** Meters of each way of laying. */

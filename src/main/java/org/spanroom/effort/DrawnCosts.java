@@ -191,7 +191,8 @@ public final class DrawnCosts {
         double feesRatio = span.surface() == Surface.ROADWAY ? 1 : 0;
         for (int i = 0; i < money.length; i++) {
             double cutM2 = trenchM * widthM[i];
-            double placing = trenchM * trenchMoneyPerM[i] + boreM * boringMoneyPerM[i] + pitsRatio * pits[i] * pitMoney[i];
+            double placing =
+                    trenchM * trenchMoneyPerM[i] + boreM * boringMoneyPerM[i] + pitsRatio * pits[i] * pitMoney[i];
             double surface = cutM2 * restorationMoneyPerM2[i] + feesRatio * cutM2 * feeMoneyPerM2[i];
             money[i] = placing + surface;
         }

@@ -137,11 +137,7 @@ final class AssessedSpans implements RankedSpans {
         }
 
         RankedSpan add(
-                int number,
-                Assessment assessment,
-                SpanOffer.NewDuctCost newDuct,
-                RunRanking ranking,
-                Collectors into) {
+                int number, Assessment assessment, SpanOffer.NewDuctCost newDuct, RunRanking ranking, Collectors into) {
             RankedSpan stands = ranking.stand(number, assessment, standings);
             Verdict verdict = stands.verdict();
             figures.add(number, assessment, verdict);

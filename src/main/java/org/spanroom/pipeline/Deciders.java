@@ -72,8 +72,9 @@ final class Deciders {
         collected.forEach(all::addAll);
         var sentences = new ArrayList<String>();
         if (all.boreAssumed > 0 && all.boreAssumed >= LEAST_ASSUMED_RATIO * all.ranked) {
-            sentences.add(of(all.boreAssumed, all)
-                    + ", the inside diameter is assumed: none is recorded that can be used, so the room rests on the assumption");
+            sentences.add(
+                    of(all.boreAssumed, all)
+                            + ", the inside diameter is assumed: none is recorded that can be used, so the room rests on the assumption");
         }
         all.rules.forEach((rule, count) -> {
             if (RULES.containsKey(rule) && count > MOST_RATIO * all.ranked) {

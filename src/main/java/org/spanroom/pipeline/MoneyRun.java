@@ -92,8 +92,8 @@ final class MoneyRun {
 
     /** Takes a ranked span, and returns what it costs in each drawing. */
     MoneyDraws add(int number, Assessment assessed, Sums into) {
-        MoneyDraws drawn = drawings.map(all -> all.of(assessed, into.costs.orElseThrow()))
-                .orElse(MoneyDraws.NONE);
+        MoneyDraws drawn =
+                drawings.map(all -> all.of(assessed, into.costs.orElseThrow())).orElse(MoneyDraws.NONE);
         assessed.effort().ifPresent(effort -> into.add(effort, drawn));
         drawn.ranges(settings, into.percentiles)
                 .ifPresentOrElse(found -> keep(number, found), () -> keepNothing(number));

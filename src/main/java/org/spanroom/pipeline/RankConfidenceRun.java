@@ -69,7 +69,9 @@ final class RankConfidenceRun {
         }
 
         /** Returns what a duct may be like; of spans that follow one another most have the same one. */
-        @SuppressWarnings("ReferenceEquality") // Equal ducts are other objects and found again; comparing all of them would take longer.
+        @SuppressWarnings(
+                "ReferenceEquality") // Equal ducts are other objects and found again; comparing all of them would take
+        // longer.
         private Scenarios.DuctStates statesOf(Duct duct, Scenarios outlooks) {
             if (latest.isEmpty() || latest.get().duct() != duct) {
                 latest = Optional.of(outlooks.of(duct));

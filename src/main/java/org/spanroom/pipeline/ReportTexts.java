@@ -48,8 +48,10 @@ final class ReportTexts {
                 "if every candidate were recovered"));
         figures.add(
                 figure("recovery cost", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));
-        figures.add(
-                figure("new duct, each span by itself", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
+        figures.add(figure(
+                "new duct, each span by itself",
+                money.newBuildMoney(),
+                money.ranges().map(MoneyRanges::newBuild)));
         figures.add(figure("saving", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
         return figures;
     }
@@ -75,13 +77,17 @@ final class ReportTexts {
                 + Counted.of(totals.positionsGained(), "additional cable") + ", over " + length + " of duct.");
         MoneyTotals money = account.money();
         statements.add("Recovery would likely cost " + likely(money.recoveryMoney(), MoneyRanges::recovery)
-                + "; new duct on the same paths, each span by itself, " + likely(money.newBuildMoney(), MoneyRanges::newBuild)
+                + "; new duct on the same paths, each span by itself, "
+                + likely(money.newBuildMoney(), MoneyRanges::newBuild)
                 + "; the saving is "
                 + likely(money.savingMoney(), MoneyRanges::saving) + ".");
         money.sharedBuildMoney()
-                .ifPresent(shared -> statements.add("These amounts price the new duct of each span by itself. Ducts of one"
-                        + " section can share a trench or bore: then new duct for all candidates costs " + words.money(shared)
-                        + " with all rates at their values, and recovery " + words.money(money.recoveryMoney()) + "."));
+                .ifPresent(
+                        shared -> statements.add("These amounts price the new duct of each span by itself. Ducts of one"
+                                + " section can share a trench or bore: then new duct for all candidates costs "
+                                + words.money(shared)
+                                + " with all rates at their values, and recovery " + words.money(money.recoveryMoney())
+                                + "."));
         if (money.ranges().isPresent()) {
             statements.add(
                     "Each likely amount is the median of its own draws, so the three do not subtract exactly; each"

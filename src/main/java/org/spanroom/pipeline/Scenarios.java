@@ -162,8 +162,7 @@ final class Scenarios {
     }
 
     private static Situation situation(State state, double[] quantities, Room room, double[] savings) {
-        return new Situation(
-                state.sizes(), state.contents(), state.chanceRatio(), quantities, room.gains(), savings);
+        return new Situation(state.sizes(), state.contents(), state.chanceRatio(), quantities, room.gains(), savings);
     }
 
     /** Other contents change a saving by about as much whatever the rates: enough for a quantity that is read off a curve. */

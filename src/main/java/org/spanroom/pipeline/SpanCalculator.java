@@ -112,11 +112,9 @@ final class SpanCalculator {
     }
 
     private double[] scores(Assessment assessed, MoneyDraws drawn) {
-        return outlooks.map(
-                        all -> all.simulation()
-                                .scores(all.of(
-                                        assessed, drawn, all.of(assessed.span().duct())))
-                                .bySample())
+        return outlooks.map(all -> all.simulation()
+                        .scores(all.of(assessed, drawn, all.of(assessed.span().duct())))
+                        .bySample())
                 .orElse(new double[0]);
     }
 

@@ -64,7 +64,9 @@ final class SpanSamples {
      * @param wanted whether each situation is one of them
      */
     int[] partsOf(boolean[] wanted) {
-        return IntStream.range(0, Draws.PARTS).filter(part -> mayDraw(wanted, part)).toArray();
+        return IntStream.range(0, Draws.PARTS)
+                .filter(part -> mayDraw(wanted, part))
+                .toArray();
     }
 
     private boolean mayDraw(boolean[] wanted, int part) {
@@ -118,8 +120,8 @@ final class SpanSamples {
         use.percentAt(used, count);
         for (int i = 0; i < count; i++) {
             isFeasible[open[i]] = used[i] <= 100;
-            scorePoints[open[i]] = fixedPoints[numbers[i]]
-                    + simulation.variedPoints(situations.get(numbers[i]), used[i], open[i]);
+            scorePoints[open[i]] =
+                    fixedPoints[numbers[i]] + simulation.variedPoints(situations.get(numbers[i]), used[i], open[i]);
         }
     }
 

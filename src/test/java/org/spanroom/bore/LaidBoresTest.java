@@ -31,7 +31,9 @@ class LaidBoresTest {
 
             boolean goes = laid.goInto(asked);
 
-            assertThat(goes || !narrower).as("a wider bore gets no worse an answer").isTrue();
+            assertThat(goes || !narrower)
+                    .as("a wider bore gets no worse an answer")
+                    .isTrue();
             assertThat(new LaidBores(task).goInto(asked)).as("asked alone").isEqualTo(goes);
             assertThat(laid.narrowest(asked).isPresent()).isEqualTo(goes);
             if (goes) {
@@ -85,7 +87,8 @@ class LaidBoresTest {
         int loose = 1 + random.nextInt(7);
         int cells = seed % 2 == 0 ? 3 * random.nextInt(4) : 0;
         double[] diametersMm = DoubleStream.concat(
-                        DoubleStream.generate(() -> 10 + 30 * random.nextDouble()).limit(loose),
+                        DoubleStream.generate(() -> 10 + 30 * random.nextDouble())
+                                .limit(loose),
                         DoubleStream.generate(() -> 13.7).limit(cells))
                 .toArray();
         int[] sleeves = IntStream.range(0, loose + cells)

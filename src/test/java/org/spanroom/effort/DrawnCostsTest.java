@@ -90,12 +90,7 @@ class DrawnCostsTest {
             }
         }
         return new RateSettings(
-                shipped.currency(),
-                shipped.surfaces(),
-                shipped.surfaceWhenUnknown(),
-                standard,
-                ofVaults,
-                ofZones);
+                shipped.currency(), shipped.surfaces(), shipped.surfaceWhenUnknown(), standard, ofVaults, ofZones);
     }
 
     private static RateOverride there(String kind, RateKey key, Rate rate) {

@@ -47,7 +47,8 @@ public final class FuzzCorpus {
             Files.delete(old);
         }
         var command = new ArrayList<>(FuzzRun.command(target, folder));
-        command.addAll(List.of("-merge=1", fewest.toString(), folder.resolve(target).toString()));
+        command.addAll(
+                List.of("-merge=1", fewest.toString(), folder.resolve(target).toString()));
         return new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve(target + ".merge.log").toFile())
@@ -58,7 +59,8 @@ public final class FuzzCorpus {
     /** The same inputs give the same bytes: entries are in the order of their names and without a time. */
     private static int pack(Path inputs, String target) throws IOException {
         int kept = 0;
-        try (OutputStream file = Files.newOutputStream(Files.createDirectories(KEPT).resolve(target + ".zip"));
+        try (OutputStream file =
+                        Files.newOutputStream(Files.createDirectories(KEPT).resolve(target + ".zip"));
                 var zip = new ZipOutputStream(file)) {
             for (Path input : files(inputs)) {
                 if (Files.size(input) <= MOST_BYTES) {

@@ -84,13 +84,15 @@ final class FuzzDocumentSeeds {
         var routes = new ArrayList<String>();
         var vaults = new ArrayList<String>();
         for (int i = 0; i < 4; i++) {
-            routes.add(("{'type':'Feature','properties':{'OBJECTID':%d,'duct_id':'D-%d','from_mh':'V-%d','to_mh':'V-%d','size_in':4,"
-                            + "'mat':'PVC','len_ft':328.1,'innerducts':3,'inst_yr':1987,'own':'city','status':'LIVE'},"
-                            + "'geometry':{'type':'LineString','coordinates':[[%d,0],[%d,0]]}}")
-                    .formatted(i, i, i, i + 1, i, i + 1));
-            vaults.add(("{'type':'Feature','properties':{'mh_id':'V-%d','kind':'manhole','rim_ft':12.5,'depth_ft':8,'traffic':'high'},"
-                            + "'geometry':{'type':'Point','coordinates':[%d,0]}}")
-                    .formatted(i, i));
+            routes.add(
+                    ("{'type':'Feature','properties':{'OBJECTID':%d,'duct_id':'D-%d','from_mh':'V-%d','to_mh':'V-%d','size_in':4,"
+                                    + "'mat':'PVC','len_ft':328.1,'innerducts':3,'inst_yr':1987,'own':'city','status':'LIVE'},"
+                                    + "'geometry':{'type':'LineString','coordinates':[[%d,0],[%d,0]]}}")
+                            .formatted(i, i, i, i + 1, i, i + 1));
+            vaults.add(
+                    ("{'type':'Feature','properties':{'mh_id':'V-%d','kind':'manhole','rim_ft':12.5,'depth_ft':8,'traffic':'high'},"
+                                    + "'geometry':{'type':'Point','coordinates':[%d,0]}}")
+                            .formatted(i, i));
         }
         String zones = FuzzSeeds.ZONES;
         return String.join(FuzzedProposal.SEPARATOR, collection(routes), collection(vaults), zones);

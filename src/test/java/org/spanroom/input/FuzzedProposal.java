@@ -64,7 +64,9 @@ final class FuzzedProposal {
             long sure = proposal.fields().stream()
                     .filter(FieldProposal.Field::isSure)
                     .count();
-            assertThat(layer(ConfigReader.read(file).inputs(), proposal.role()).fields().byTerm())
+            assertThat(layer(ConfigReader.read(file).inputs(), proposal.role())
+                            .fields()
+                            .byTerm())
                     .as(yaml)
                     .hasSize((int) sure);
         }

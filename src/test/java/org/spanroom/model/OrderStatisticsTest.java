@@ -51,16 +51,14 @@ class OrderStatisticsTest {
 
     private static double[] sample(Random random, int count, int kind) {
         double[] sample = new double[count];
-        Arrays.setAll(
-                sample,
-                i -> switch (kind) {
-                    case 0 -> 1000 * random.nextDouble();
-                    case 1 -> random.nextInt(20) == 0 ? 0 : 60 + random.nextGaussian();
-                    case 2 -> random.nextInt(5);
-                    case 3 -> 7;
-                    case 4 -> random.nextGaussian();
-                    default -> Math.exp(20 * random.nextGaussian());
-                });
+        Arrays.setAll(sample, i -> switch (kind) {
+            case 0 -> 1000 * random.nextDouble();
+            case 1 -> random.nextInt(20) == 0 ? 0 : 60 + random.nextGaussian();
+            case 2 -> random.nextInt(5);
+            case 3 -> 7;
+            case 4 -> random.nextGaussian();
+            default -> Math.exp(20 * random.nextGaussian());
+        });
         return sample;
     }
 }

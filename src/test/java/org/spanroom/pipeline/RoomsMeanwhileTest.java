@@ -33,7 +33,8 @@ class RoomsMeanwhileTest {
         new RoomsMeanwhile(rooms).on(routes, () -> true);
         var fresh = new RoomAssessor(CONFIG.room());
 
-        assertThat(routes).isNotEmpty().allSatisfy(route -> assertThat(rooms.assess(route.duct()))
-                .isEqualTo(fresh.assess(route.duct())));
+        assertThat(routes)
+                .isNotEmpty()
+                .allSatisfy(route -> assertThat(rooms.assess(route.duct())).isEqualTo(fresh.assess(route.duct())));
     }
 }

@@ -54,8 +54,7 @@ class SharedBuildTest {
     void oneSpanCostsWhatItCostsByItself() {
         SharedBuild all = full();
         for (int number = 0; number < SPANS; number++) {
-            assertThat(all.cents(number) / 100)
-                    .isCloseTo(EFFORTS.get(number).newBuildMoney(), within(0.01));
+            assertThat(all.cents(number) / 100).isCloseTo(EFFORTS.get(number).newBuildMoney(), within(0.01));
         }
     }
 

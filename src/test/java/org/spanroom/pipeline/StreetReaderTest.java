@@ -62,9 +62,8 @@ class StreetReaderTest {
         assertTrue(
                 StreetPlaces.farWords(file, streets, List.of(Optional.empty())).isEmpty());
         assertEquals(
-                Optional.of(
-                        "No street of streets.geojson is within about 5 km of the spans, so no map shows them;"
-                                + " check the layer's reference system and the order of its axes."),
+                Optional.of("No street of streets.geojson is within about 5 km of the spans, so no map shows them;"
+                        + " check the layer's reference system and the order of its axes."),
                 StreetPlaces.farWords(file, streets, spans(38.9, -127.5 + 180)));
     }
 

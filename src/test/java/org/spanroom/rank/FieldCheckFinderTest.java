@@ -90,7 +90,8 @@ class FieldCheckFinderTest {
         var finder = finder(simulation((place, quantity) -> place == 0 ? quantity : 0), new double[] {5, 5, 5, 2});
         SpanOutlook span = outlook(0, EASY, cables(0, 0, 0.6, 9), cables(1, 0, 0.4, 3));
 
-        FieldCheck check = finder.find(() -> ranked(HandMade.sound()), span).checks().get(0);
+        FieldCheck check =
+                finder.find(() -> ranked(HandMade.sound()), span).checks().get(0);
 
         // 0.6 + 0.4 / 4; knowing the sizes leaves a quarter of the 0.4 wrong.
         assertThat(check.topRatio()).isEqualTo(0.7, within(NOISE));
@@ -244,7 +245,11 @@ class FieldCheckFinderTest {
                         .vault()
                         .id())
                 .isEqualTo("V2");
-        assertThat(finder.find(() -> ranked(fromA), span).checks().get(0).vault().id())
+        assertThat(finder.find(() -> ranked(fromA), span)
+                        .checks()
+                        .get(0)
+                        .vault()
+                        .id())
                 .isEqualTo("V1");
     }
 

@@ -26,8 +26,8 @@ class SectionGroupsTest {
     record Drawn(List<SectionKey> keys, int ranked) {
         /** Numbers the spans in another order than that of the ranking. */
         SectionGroups groups() {
-            List<Integer> numbers = new ArrayList<>(
-                    IntStream.range(0, keys.size()).boxed().toList());
+            List<Integer> numbers =
+                    new ArrayList<>(IntStream.range(0, keys.size()).boxed().toList());
             Collections.shuffle(numbers, new Random(ranked));
             int[] places = new int[keys.size()];
             for (int place = 0; place < places.length; place++) {

@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.spanroom.model.Quantile;
 import org.spanroom.model.pull.FrictionUse;
 import org.spanroom.model.pull.LimitKind;
-import org.spanroom.model.Quantile;
 import org.spanroom.model.rank.UncertaintySettings;
 
 /** Checks the draws against what probability theory says of them, with a score that is one of the quantities. */
