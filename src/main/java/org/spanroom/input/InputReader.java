@@ -78,7 +78,11 @@ public final class InputReader {
     /** Work on routes that is useful while other files are still being read. */
     @FunctionalInterface
     public interface Meanwhile {
-        /** @param isWaiting whether the reading would still be waited for; once it is not, the work should end soon */
+        /**
+         * Works on the routes.
+         *
+         * @param isWaiting whether the reading would still be waited for; once it is not, the work should end soon
+         */
         void on(List<Route> routes, BooleanSupplier isWaiting);
     }
 

@@ -77,7 +77,7 @@ final class DecimalSteps {
     private static int stepBytes(int[] steps) {
         int bits = 0;
         for (int step : steps) {
-            bits |= step ^ step >> Integer.SIZE - 1;
+            bits |= step ^ (step >> (Integer.SIZE - 1));
         }
         int signedBits = Integer.SIZE - Integer.numberOfLeadingZeros(bits) + 1;
         return Math.max(LEAST_BYTES, (signedBits + Byte.SIZE - 1) / Byte.SIZE);
@@ -88,7 +88,7 @@ final class DecimalSteps {
         int at = 0;
         for (int i = dimension; i < steps.length; i++) {
             for (int octet = 0; octet < stepBytes; octet++) {
-                packed[at++] = (byte) (steps[i] >> Byte.SIZE * octet);
+                packed[at++] = (byte) (steps[i] >> (Byte.SIZE * octet));
             }
         }
         return packed;

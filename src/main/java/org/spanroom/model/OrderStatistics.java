@@ -65,7 +65,7 @@ public final class OrderStatistics {
             int place = ends[buckets[i]]++;
             values[place] = sample[i];
             bucketByPlace[place] = buckets[i];
-            numbers &= sample[i] == sample[i];
+            numbers &= !Double.isNaN(sample[i]);
         }
         return numbers;
     }

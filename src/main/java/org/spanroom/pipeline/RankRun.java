@@ -135,10 +135,6 @@ public final class RankRun {
         OutputSettings settings =
                 settings(start.overwrite(), askedCrs.orElse(spans.crs().identified()));
         WrittenResults written = write(results, settings, start.folder());
-        if (rows.isEmpty()) {
-            // Columns may have asked for evidence as they were written, which took searches.
-            new PackingMemory(config.output(), new FindingLog()).keep(rooms);
-        }
         return new RankSummary(
                 network,
                 best(ranked, sections),
@@ -286,6 +282,10 @@ public final class RankRun {
         progress.begin("write results", results.spans().size());
         WrittenResults written = ResultWriter.write(results, settings, folder, progress::advance);
         progress.end(written.files().size() + " files in " + written.folder());
+        if (results.packed().isEmpty()) {
+            // Columns may have asked for evidence as they were written, which took searches.
+            new PackingMemory(config.output(), new FindingLog()).keep(rooms);
+        }
         return written;
     }
 

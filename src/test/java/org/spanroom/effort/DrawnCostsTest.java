@@ -124,7 +124,7 @@ class DrawnCostsTest {
                 random.nextInt(4),
                 random.nextInt(6),
                 0,
-                Surface.values()[random.nextInt(Surface.values().length)],
+                List.of(Surface.values()).get(random.nextInt(Surface.values().length)),
                 false,
                 rates.rows(zones, ""));
     }

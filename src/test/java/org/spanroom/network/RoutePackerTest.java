@@ -98,7 +98,7 @@ class RoutePackerTest {
         int dimension = withHeights ? 3 : 2;
         double[] ordinates = new double[dimension * vertices];
         for (int i = 0; i < ordinates.length; i++) {
-            ordinates[i] = 7 + 1e-4 * (i / dimension) + random.nextDouble(1e-5);
+            ordinates[i] = 7 + 1e-4 * Math.floorDiv(i, dimension) + random.nextDouble(1e-5);
         }
         return Line.wrap(ordinates, withHeights);
     }

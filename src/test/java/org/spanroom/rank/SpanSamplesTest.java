@@ -95,7 +95,7 @@ class SpanSamplesTest {
                     taken / (double) parts,
                     new double[] {1 + situations.size(), 50, 3},
                     random.nextInt(5) > 0,
-                    random.doubles(random.nextInt(3) * 32, 0, 10).toArray()));
+                    random.doubles(random.nextInt(3) * 32L, 0, 10).toArray()));
             left -= taken;
         }
         double blockedRatio = random.nextInt(parts + 1) / (double) parts;

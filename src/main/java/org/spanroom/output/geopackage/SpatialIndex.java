@@ -53,7 +53,15 @@ final class SpatialIndex {
     }
 
     /** The rows: their boxes stay where they are. */
-    private record Leaves(IndexBoxes boxes, int[] order) implements Level {
+    private static final class Leaves implements Level {
+        private final IndexBoxes boxes;
+        private final int[] order;
+
+        Leaves(IndexBoxes boxes, int[] order) {
+            this.boxes = boxes;
+            this.order = order;
+        }
+
         @Override
         public int depth() {
             return 0;
@@ -81,10 +89,15 @@ final class SpatialIndex {
     }
 
     /** Nodes, which are numbered one after another. */
-    private record Above(int depth, int firstMember, float[] sides, int firstNode) implements Level {
-        static Above of(Level children) {
+    private static final class Above implements Level {
+        private final int depth;
+        private final int firstMember;
+        private final float[] sides;
+        private final int firstNode;
+
+        Above(Level children) {
             int nodes = children.nodes();
-            float[] sides = new float[IndexBoxes.SIDES * nodes];
+            sides = new float[IndexBoxes.SIDES * nodes];
             for (int node = 0; node < nodes; node++) {
                 int from = node * MOST_CELLS;
                 int to = Math.min(from + MOST_CELLS, children.size());
@@ -92,8 +105,9 @@ final class SpatialIndex {
                     sides[IndexBoxes.SIDES * node + side] = outermost(children, from, to, side);
                 }
             }
-            int firstNode = nodes <= MOST_CELLS ? ROOT : children.firstNode() + nodes;
-            return new Above(children.depth() + 1, children.firstNode(), sides, firstNode);
+            depth = children.depth() + 1;
+            firstMember = children.firstNode();
+            firstNode = nodes <= MOST_CELLS ? ROOT : children.firstNode() + nodes;
         }
 
         /** Sides alternate between least and greatest. */
@@ -104,6 +118,16 @@ final class SpatialIndex {
                 found = side % 2 == 0 ? Math.min(found, other) : Math.max(found, other);
             }
             return found;
+        }
+
+        @Override
+        public int depth() {
+            return depth;
+        }
+
+        @Override
+        public int firstNode() {
+            return firstNode;
         }
 
         @Override
@@ -138,7 +162,7 @@ final class SpatialIndex {
         var levels = new ArrayList<Level>();
         levels.add(new Leaves(boxes, order));
         while (!last(levels).isRoot()) {
-            levels.add(Above.of(last(levels)));
+            levels.add(new Above(last(levels)));
         }
         putRows(rows, levels.get(0), order);
         putParents(parents, levels);
