@@ -26,11 +26,11 @@ final class Deciders {
 
     private static final Map<String, String> RULES = Map.of(
             Room.SLEEVES_PER_DUCT,
-            "the number of sleeves that a duct of its size takes (room.sleeves_by_duct) decides the room",
+            "the rule for sleeves by duct size (room.sleeves_by_duct) sets the room",
             Room.FREE_BORE,
-            "the number of sleeves that its free bore takes (room.sleeves_by_duct) decides the room",
+            "the rule for sleeves in the free bore (room.sleeves_by_duct) sets the room",
             Room.BORE_FILL,
-            "the fill limit (room.fill_limit_one_ratio and the next two) decides the room");
+            "the fill limit (room.fill_limit_one_ratio and the next two) sets the room");
 
     private final ConcurrentLinkedQueue<Counts> collected = new ConcurrentLinkedQueue<>();
 
@@ -74,7 +74,7 @@ final class Deciders {
         if (all.boreAssumed > 0 && all.boreAssumed >= LEAST_ASSUMED_RATIO * all.ranked) {
             sentences.add(
                     of(all.boreAssumed, all)
-                            + ", the inside diameter is assumed: none is recorded that can be used, so the room rests on the assumption");
+                            + ", the inside diameter is assumed, since no usable one is recorded; their room rests on that");
         }
         all.rules.forEach((rule, count) -> {
             if (RULES.containsKey(rule) && count > MOST_RATIO * all.ranked) {
@@ -83,7 +83,7 @@ final class Deciders {
         });
         all.limits.forEach((limit, count) -> {
             if (count > MOST_RATIO * all.ranked) {
-                sentences.add(of(count, all) + ", the limit of the pull that is used most is " + limit.meaning());
+                sentences.add(of(count, all) + ", the limit of the pull that comes closest is " + limit.meaning());
             }
         });
         return List.copyOf(sentences);
