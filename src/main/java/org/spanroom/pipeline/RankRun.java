@@ -17,6 +17,7 @@ import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.effort.VaultAssessor;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingLog;
+import org.spanroom.finding.UnitDoubts;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
@@ -139,6 +140,7 @@ public final class RankRun {
                 written.totals(),
                 findings.countByCode(),
                 findings.countToFix(),
+                UnitDoubts.sentences(found),
                 contents,
                 survey,
                 written);
