@@ -57,6 +57,9 @@ final class LengthUnits {
         Seen seen = bySource.computeIfAbsent(findings.source(route), key -> new Seen());
         seen.recorded++;
         double ratio = recordedM / drawnM;
+        if (isNear(ratio, 1)) {
+            return;
+        }
         factors.forEach((unit, factor) -> {
             if (isNear(ratio, factor)) {
                 seen.agreeing.merge(unit, 1L, Long::sum);

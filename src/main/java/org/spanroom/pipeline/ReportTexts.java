@@ -103,7 +103,7 @@ final class ReportTexts {
                 ? Optional.empty()
                 : Optional.of("The data of " + Counted.of(doubtful, "field") + " "
                         + Counted.form(doubtful, "does", "do") + " not fit the configured unit; do not use these results"
-                        + " before that is fixed. The notes of the run name each field.");
+                        + " before that is fixed. The findings of kind unit_doubtful name each field.");
     }
 
     /**
