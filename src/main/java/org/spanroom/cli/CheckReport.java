@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.UnitDoubts;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.network.EndDistanceCounts;
 import org.spanroom.model.network.Network;
@@ -26,10 +27,18 @@ final class CheckReport {
 
     static String text(CheckSummary summary, boolean everyFinding, UnitSystem units) {
         var report = new CheckReport(units);
+        report.units(UnitDoubts.sentences(summary.findings()));
         report.lengths(summary.network());
         report.ends(summary.ends());
         report.findings(summary.findings(), summary.findingsToFix(), everyFinding);
         return report.text.toString();
+    }
+
+    private void units(List<String> doubts) {
+        if (!doubts.isEmpty()) {
+            line("%nFix first:");
+            doubts.forEach(doubt -> line("  %s", Printable.line(doubt)));
+        }
     }
 
     private void lengths(Network network) {

@@ -27,6 +27,7 @@ final class RankReport {
 
     static String text(RankSummary summary, UnitSystem units) {
         var report = new RankReport(units);
+        report.units(summary.unitDoubts());
         report.spans(summary.totals(), summary.written().money(), summary.contents());
         report.best(summary);
         KeptReport.lines(summary.written(), units).forEach(line -> report.line("%s", line));
@@ -34,6 +35,13 @@ final class RankReport {
         report.findings(summary.findings(), summary.findingsToFix());
         report.places(summary);
         return report.text.toString();
+    }
+
+    private void units(List<String> doubts) {
+        if (!doubts.isEmpty()) {
+            line("%nDo not use these results before the units of the data are right:");
+            doubts.forEach(doubt -> line("  %s", Printable.line(doubt)));
+        }
     }
 
     private void spans(RankTotals totals, MoneyTotals money, ContentsAccount contents) {
@@ -121,7 +129,9 @@ final class RankReport {
         line(
                 "%nResults are in %s: %s",
                 summary.written().folder(), String.join(", ", summary.written().files()));
-        summary.written().notes().forEach(note -> line("Note: %s", note));
+        summary.written().notes().stream()
+                .filter(note -> !summary.unitDoubts().contains(note))
+                .forEach(note -> line("Note: %s", note));
         line("Planning figures only; they do not authorize vault entry or pulling.");
     }
 

@@ -19,6 +19,9 @@ public enum FindingCode {
     MISSING_VALUE(Severity.NOTE, "value missing; the configured default, if any, was used"),
     UNUSABLE_VALUE(Severity.SUSPECT, "a value cannot be read as its term requires; the default was used"),
     IMPLAUSIBLE_VALUE(Severity.SUSPECT, "a value is outside the plausible range, possibly because of a wrong unit"),
+    UNIT_DOUBTFUL(
+            Severity.SUSPECT,
+            "most values of a field are wrong in the configured unit and right in another; check the unit in the config"),
     CATALOG_NAME_UNKNOWN(
             Severity.SUSPECT, "the name does not match exactly one catalog row; no size was taken from it"),
     CATALOG_DISAGREES(

@@ -230,6 +230,7 @@ final class RouteReader implements FeatureReader {
     public void close(LayerHeader header, long features) {
         suspicion.find().or(lengths::find).ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
         crs.caution().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
+        values.reportUnits(log);
         log.close(features);
     }
 }

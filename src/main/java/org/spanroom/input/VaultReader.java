@@ -237,6 +237,7 @@ final class VaultReader implements FeatureReader {
     public void close(LayerHeader header, long features) {
         suspicion.find().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
         crs.caution().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
+        values.reportUnits(log);
         log.close(features);
     }
 }

@@ -1,11 +1,17 @@
 package org.spanroom.network;
 
+import java.util.Optional;
 import org.spanroom.model.network.NetworkSettings;
 
-/** What every thread of one run shares. */
+/**
+ * What every thread of one run shares.
+ *
+ * @param recordedLength the field of recorded lengths, if there is one
+ */
 record CuttingContext(
         NetworkSettings settings,
         VaultPlaces places,
         VaultSightings sightings,
         NetworkFindings findings,
-        RecordedVaults recorded) {}
+        RecordedVaults recorded,
+        Optional<RecordedField> recordedLength) {}

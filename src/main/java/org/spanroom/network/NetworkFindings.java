@@ -31,8 +31,18 @@ final class NetworkFindings {
                 : String.format(Locale.ROOT, "%.2g m", lengthM);
     }
 
+    /** Returns what findings call the file of a route. */
+    String source(Route route) {
+        return routesSource.apply(route.sequence());
+    }
+
     private Finding of(FindingCode code, Route route, String detail) {
-        return Finding.of(code, routesSource.apply(route.sequence()), route.id(), detail);
+        return Finding.of(code, source(route), route.id(), detail);
+    }
+
+    /** Reports something about a field of a whole file. */
+    void layer(FindingCode code, String source, String field, String detail) {
+        log.add(Finding.of(code, source, "", detail).inField(field));
     }
 
     void route(FindingCode code, Route route, String detail, double lonDeg, double latDeg) {

@@ -47,6 +47,7 @@ final class NetworkRun {
 
     Network run(LongConsumer progress) {
         matchAndCutClosed(progress);
+        reportLengthUnit();
         List<OpenEnd> ends = openEnds();
         var joiner = new EndJoiner(ends, context.settings());
         joiner.join().forEach(group -> context.findings().ambiguousJoint(group, routes));
@@ -69,6 +70,15 @@ final class NetworkRun {
                 }
                 progress.accept(to - from);
             };
+        });
+    }
+
+    private void reportLengthUnit() {
+        context.recordedLength().map(LengthUnits::new).ifPresent(units -> {
+            for (int number = 0; number < routes.size(); number++) {
+                units.see(routes.get(number), lengthM[number], context.findings());
+            }
+            units.report(context.findings());
         });
     }
 

@@ -2,6 +2,7 @@ package org.spanroom.network;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.LongConsumer;
 import org.spanroom.finding.FindingLog;
@@ -30,6 +31,7 @@ public final class SpanCutter {
     private final ParallelRanges ranges;
     private final IntFunction<String> routesSource;
     private final IntFunction<String> vaultsSource;
+    private final Optional<RecordedField> recordedLength;
 
     /** Names the layers plainly "routes" and "vaults" in findings. */
     public SpanCutter(NetworkSettings settings, int threads) {
@@ -44,10 +46,21 @@ public final class SpanCutter {
     /** Names in findings the source of each route and of each vault, by its number. */
     public SpanCutter(
             NetworkSettings settings, int threads, IntFunction<String> routesSource, IntFunction<String> vaultsSource) {
+        this(settings, threads, routesSource, vaultsSource, Optional.empty());
+    }
+
+    /** Reports too where the unit of the field of recorded lengths is doubtful. */
+    public SpanCutter(
+            NetworkSettings settings,
+            int threads,
+            IntFunction<String> routesSource,
+            IntFunction<String> vaultsSource,
+            Optional<RecordedField> recordedLength) {
         this.settings = settings;
         this.ranges = new ParallelRanges(threads);
         this.routesSource = routesSource;
         this.vaultsSource = vaultsSource;
+        this.recordedLength = recordedLength;
     }
 
     /** Returns the network of spans and reports what is wrong with routes and vaults. */
@@ -62,7 +75,7 @@ public final class SpanCutter {
         var places = new VaultPlaces(vaults, settings.vaultMergeM());
         var recorded = new RecordedVaults(ordered, settings, places, worded);
         var sightings = new VaultSightings(places.count());
-        var context = new CuttingContext(settings, places, sightings, worded, recorded);
+        var context = new CuttingContext(settings, places, sightings, worded, recorded, recordedLength);
         return new NetworkRun(ordered, context, ranges).run(progress);
     }
 

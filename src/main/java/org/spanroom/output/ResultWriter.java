@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 import java.util.stream.Stream;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.UnitDoubts;
 import org.spanroom.output.folder.OutputException;
 import org.spanroom.output.folder.OutputFolder;
 
@@ -80,10 +82,16 @@ public final class ResultWriter {
                             FindingTally.of(results.findings()),
                             settings.crs().name(),
                             settings.crs(),
-                            files.notes()),
+                            notes(files, results.findings())),
                     settings,
                     folder);
         }
+    }
+
+    /** What makes most of the results doubtful comes before what the files lack. */
+    private static List<String> notes(ResultFiles files, List<Finding> findings) {
+        return Stream.concat(UnitDoubts.sentences(findings).stream(), files.notes().stream())
+                .toList();
     }
 
     /** Writes the record beside the files, which are complete, and puts the folder in its place. */

@@ -19,6 +19,7 @@ import org.spanroom.effort.VaultAssessor;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
+import org.spanroom.finding.UnitDoubts;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
 import org.spanroom.input.layer.Interner;
@@ -142,6 +143,7 @@ public final class RankRun {
                 written.totals(),
                 findings.countByCode(),
                 findings.countToFix(),
+                UnitDoubts.sentences(found),
                 contents,
                 survey,
                 written);

@@ -19,6 +19,7 @@ import org.spanroom.output.WrittenResults;
  * @param totals counts and sums over all spans
  * @param findings how many of each kind
  * @param findingsToFix how many are more than a note
+ * @param unitDoubts a sentence for each field whose unit is doubtful
  * @param contents what the results rest on, so far as it concerns what is in the ducts
  * @param survey the vaults to open first
  */
@@ -29,6 +30,7 @@ public record RankSummary(
         RankTotals totals,
         Map<FindingCode, Long> findings,
         long findingsToFix,
+        List<String> unitDoubts,
         ContentsAccount contents,
         List<SurveyStop> survey,
         WrittenResults written) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.spanroom.config.RunConfig;
+import org.spanroom.finding.FindingCode;
 import org.spanroom.model.Counted;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.effort.MoneyRange;
@@ -107,6 +108,15 @@ final class ReportTexts {
         return account.money().ranges().map(part).map(words::money).orElse(words.money(atValuesMoney));
     }
 
+    private Optional<String> units() {
+        long doubtful = account.findings().getOrDefault(FindingCode.UNIT_DOUBTFUL.key(), 0L);
+        return doubtful == 0
+                ? Optional.empty()
+                : Optional.of("The data of " + Counted.of(doubtful, "field") + " "
+                        + Counted.form(doubtful, "does", "do") + " not fit the configured unit; do not use these results"
+                        + " before that is fixed. The findings of kind unit_doubtful name each field.");
+    }
+
     /**
      * Returns what a reader must keep in mind.
      *
@@ -114,6 +124,7 @@ final class ReportTexts {
      */
     List<Caution> cautions(List<String> notes) {
         var cautions = new ArrayList<Caution>();
+        units().ifPresent(text -> cautions.add(new Caution("units", text)));
         long assumed = account.contents().rankedAssumed();
         if (assumed > 0) {
             cautions.add(new Caution(

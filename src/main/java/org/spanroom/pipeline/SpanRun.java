@@ -2,15 +2,18 @@ package org.spanroom.pipeline;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputReader;
 import org.spanroom.model.Counted;
+import org.spanroom.model.Term;
 import org.spanroom.model.network.Network;
 import org.spanroom.network.FieldChanges;
 import org.spanroom.network.FieldOverlay;
+import org.spanroom.network.RecordedField;
 import org.spanroom.network.SpanCutter;
 import org.spanroom.output.table.Text;
 
@@ -94,7 +97,16 @@ final class SpanRun {
                 config.network(),
                 threads(config),
                 route -> inputs.source("routes", route),
-                vault -> inputs.source("vaults", vault));
+                vault -> inputs.source("vaults", vault),
+                recordedLength());
+    }
+
+    private Optional<RecordedField> recordedLength() {
+        return config.inputs()
+                .routes()
+                .fields()
+                .find(Term.RECORDED_LENGTH)
+                .flatMap(source -> source.unit().map(unit -> new RecordedField(source.field(), unit)));
     }
 
     /** Returns how many threads to compute on: as configured, or one for each processor. */

@@ -83,6 +83,7 @@ public final class ContentsTableReader {
                 }
                 limited.next();
             }
+            row.reportUnits(log);
             reportNoRows();
         } catch (IOException | UncheckedIOException e) {
             throw new InputException(

@@ -14,6 +14,7 @@ import org.spanroom.config.PlausibleRanges;
 import org.spanroom.config.RunConfig;
 import org.spanroom.config.ValueWords;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.input.layer.CappedLog;
 import org.spanroom.input.layer.SourceNumber;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
@@ -58,10 +59,12 @@ abstract class TermValues {
     private final List<RejectedValue> rejected = new ArrayList<>();
     private final Set<Term> everRecorded = EnumSet.noneOf(Term.class);
     private final CatalogOffers offers = new CatalogOffers();
+    private final FieldUnits units;
 
     TermValues(RunConfig config) {
         this.defaults = config.assumed();
         this.plausible = config.plausible();
+        this.units = new FieldUnits(config.plausible());
         this.words = WordMeanings.of(config.values());
         this.missingWords = Set.copyOf(config.values().missing());
         this.unknownWords = Set.copyOf(config.values().serviceUnknown());
@@ -281,7 +284,9 @@ abstract class TermValues {
             unusable(term, text, text + " is not a valid value for " + called(term));
             return NONE;
         }
-        if (!plausible.contains(term, kept)) {
+        boolean isPlausible = plausible.contains(term, kept);
+        units.see(term, column, inUnit, isPlausible || !unit.equals(column.unit()));
+        if (!isPlausible) {
             String why = TermNumbers.implausible(term, inUnit, unit, plausible);
             rejected.add(new RejectedValue(term.key(), TermNumbers.written(inUnit, unit), why));
             add(FindingCode.IMPLAUSIBLE_VALUE, column.field(), () -> why + assumedInstead(term));
@@ -290,6 +295,11 @@ abstract class TermValues {
         offers.disagreement(term, kept)
                 .ifPresent(detail -> add(FindingCode.CATALOG_DISAGREES, column.field(), () -> detail));
         return kept;
+    }
+
+    /** Reports the fields whose unit is doubtful; to be called when all features or rows have been read. */
+    public final void reportUnits(CappedLog log) {
+        units.report(log);
     }
 
     private void unusable(Term term, String recorded, String why) {
