@@ -54,8 +54,8 @@ final class ProgramReport {
                 .mapToInt(item -> item.candidate().facts().positionsGained())
                 .sum();
         line(
-                "%n%s in %s add %s. Value of the program: %,.0f %s, which is its positions and connections at the values of the "
-                        + "config, not money earned or saved.",
+                "%n%s in %s add %s. Value of the program: %,.0f %s, which is its positions and connections at the "
+                        + "values of the config, not money earned or saved.",
                 Counted.of(results.items().size(), "span"),
                 Counted.of(results.budgets().size(), "year"),
                 Counted.of(positions, "position"),

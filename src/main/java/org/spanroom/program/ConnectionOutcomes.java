@@ -121,7 +121,8 @@ final class ConnectionOutcomes {
             return "needed by " + connection.neededBy().get() + ", before the program begins on " + first;
         }
         return connection.neededBy().isPresent()
-                ? "until " + connection.neededBy().get() + ", other work is worth more, or the budget or the hours are too small"
+                ? "until " + connection.neededBy().get()
+                        + ", other work is worth more, or the budget or the hours are too small"
                 : "other work is worth more, or the budget or the hours are too small";
     }
 

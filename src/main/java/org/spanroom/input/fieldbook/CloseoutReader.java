@@ -80,7 +80,7 @@ public final class CloseoutReader {
             others = List.copyOf(others);
         }
 
-        /** Returns whether every row that reports something is refused for one reason only: it is dated after the day of entering. */
+        /** Returns whether all rows that report something are refused for their date alone: it is in the future. */
         public boolean isAllInFuture() {
             return entries.isEmpty()
                     && !problems.isEmpty()
