@@ -34,7 +34,7 @@ final class CloseoutReport {
     static String text(CloseoutSummary summary) {
         var report = new CloseoutReport();
         report.rows(summary);
-        report.problems(summary.read().problems());
+        report.problems(summary);
         report.result(summary);
         if (summary.applied()) {
             report.entries(summary);
@@ -54,11 +54,18 @@ final class CloseoutReport {
         }
     }
 
-    private void problems(List<RowProblem> problems) {
+    private void problems(CloseoutSummary summary) {
+        List<RowProblem> problems = summary.read().problems();
         if (problems.isEmpty()) {
             return;
         }
         line("");
+        if (summary.read().isAllInFuture()) {
+            line(Counted.of(problems.size(), "row") + " " + Counted.form(problems.size(), "is", "are")
+                    + " dated after the day of entering, " + summary.request().today()
+                    + "; if the work was entered on a later day, use --entered DAY.");
+            return;
+        }
         line("Rows that cannot be entered:");
         problems.stream().limit(MOST_PROBLEMS).forEach(problem -> line("  " + problem.words()));
         if (problems.size() > MOST_PROBLEMS) {
@@ -70,10 +77,7 @@ final class CloseoutReport {
         var read = summary.read();
         line("");
         if (!summary.applied()) {
-            String why = read.entries().isEmpty()
-                    ? (read.problems().isEmpty() ? "no row has a value" : "no row can be entered")
-                    : "correct these rows, or enter the others with --partial";
-            line("Nothing " + (summary.request().check() ? "would be" : "was") + " entered: " + why + ".");
+            line(nothingEntered(summary));
             if (read.repeated() > 0
                     && read.repeated() == badRows(summary)
                     && read.entries().isEmpty()) {
@@ -89,6 +93,17 @@ final class CloseoutReport {
         String verb = summary.request().check() ? "Would be entered in " : "Entered in ";
         line(verb + (summary.isNew() ? "the new field book " : "the field book ") + summary.bookFile() + ": "
                 + numbers);
+    }
+
+    private static String nothingEntered(CloseoutSummary summary) {
+        String entered = (summary.request().check() ? "would be" : "was") + " entered";
+        if (summary.read().entries().isEmpty() && !summary.read().problems().isEmpty()) {
+            return "No row " + entered + ".";
+        }
+        String why = summary.read().entries().isEmpty()
+                ? "no row has a value"
+                : "correct these rows, or enter the others with --partial";
+        return "Nothing " + entered + ": " + why + ".";
     }
 
     private void entries(CloseoutSummary summary) {

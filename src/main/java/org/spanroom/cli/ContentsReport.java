@@ -78,8 +78,9 @@ final class ContentsReport {
         if (!counts.isMostlyUnknown() && !counts.isAssumption()) {
             return String.format(
                     Locale.ROOT,
-                    "Contents are not recorded for %,d of %,d spans: the table vault_survey lists %,d vault%s "
-                            + "that show %,d of them.",
+                    "Contents are not recorded for %,d of %,d spans, not counting ducts that are blocked, collapsed, "
+                            + "direct-buried or refused by their owner: the table vault_survey lists %,d vault%s that "
+                            + "show %,d of them.",
                     last.spansUnrecorded(),
                     counts.spans(),
                     survey.size(),

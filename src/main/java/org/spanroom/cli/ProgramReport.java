@@ -54,7 +54,8 @@ final class ProgramReport {
                 .mapToInt(item -> item.candidate().facts().positionsGained())
                 .sum();
         line(
-                "%n%s in %s add %s; the program is worth %,.0f %s.",
+                "%n%s in %s add %s. Value of the program: %,.0f %s, which is its positions and connections at the "
+                        + "values of the config, not money earned or saved.",
                 Counted.of(results.items().size(), "span"),
                 Counted.of(results.budgets().size(), "year"),
                 Counted.of(positions, "position"),
@@ -84,7 +85,7 @@ final class ProgramReport {
                 "spent",
                 "crew hrs",
                 "used",
-                "draws: 9 of 10 reach, 1 of 10 reaches");
+                "low (90 % reach), high (10 % reach)");
         for (ProgramTotals totals : results.totals()) {
             if (totals.column().isEmpty() && totals.year() >= 0) {
                 year(totals);

@@ -27,9 +27,9 @@ import picocli.CommandLine.Spec;
         description = {
             "Make pages for crews: for each section a cover page with its vaults, then two",
             "pages for each duct: limits at which work stops, vaults, order of pulls, steps,",
-            "what to bring, how cables are identified, and places to write what is found.",
+            "what to bring, how cables are identified, and blanks for what is found.",
             "Writes sheets.pdf, sheets.html (the same pages) and closeout.csv, which has a",
-            "row for each place to write. Name spans, or ask for the best of the run, or for",
+            "row for each blank. Name spans, or ask for the best of the run, or for",
             "those of a year of its annual program.",
             ""
         },

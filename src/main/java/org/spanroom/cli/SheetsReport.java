@@ -17,12 +17,12 @@ final class SheetsReport {
                 text,
                 String.format(
                         Locale.ROOT,
-                        "%nSheets of run %s: %s of %s in %s, with %s to write.",
+                        "%nSheets of run %s: %s of %s in %s, with %s.",
                         summary.runCode(),
                         Counted.of(summary.pages(), "page"),
                         Counted.of(summary.spans(), "span"),
                         Counted.of(summary.sections(), "section"),
-                        Counted.of(summary.blanks(), "place")));
+                        Counted.of(summary.blanks(), "blank")));
         if (summary.excluded() > 0) {
             line(text, "No candidates for recovery, as their sheets say: " + summary.excluded() + ".");
         }

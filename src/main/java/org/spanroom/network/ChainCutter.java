@@ -159,8 +159,8 @@ final class ChainCutter {
     }
 
     private void leaveEnd(double fromM, double toM, double endM, Cut last) {
-        String detail = "the line ends without a vault; " + NetworkFindings.meters(toM - fromM)
-                + " from its end to vault " + vault(last).id() + " are not assigned to a span";
+        String detail = "the line ends without a vault; the length from its end to vault "
+                + vault(last).id() + " is not assigned to a span";
         leave(FindingCode.END_WITHOUT_VAULT, fromM, toM, endM, detail);
     }
 

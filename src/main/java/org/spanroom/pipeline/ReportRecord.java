@@ -114,7 +114,7 @@ final class ReportRecord {
         String per = name.contains("_per_") ? name.substring(begin(name)) : name.substring(unit);
         String label = name.substring(0, name.length() - per.length());
         return new RateLine(
-                label.replace('_', ' ') + where,
+                RateLabels.of(key, label.replace('_', ' ')) + where,
                 number(rate.value()) + " (" + number(rate.low()) + " to " + number(rate.high()) + ")",
                 per.replace("_", " ").strip().replace("money", config.rates().currency()),
                 rate.source(),

@@ -144,7 +144,9 @@ final class ReportTexts {
                 new Caution(
                         "accuracy",
                         PlanningCaution.TEXT
-                                + " A single span's cost or force may be off by a factor of two; sums over many spans are more certain."));
+                                + " A single span's cost or force may be off by a factor of two. Sums are not"
+                                + " much more certain: all spans share the drawn rates, so the range of a sum is, in"
+                                + " percent, about as wide as that of one span."));
         cautions.add(new Caution(
                 "safety",
                 "A vault may be a permit-required confined space. The safety officer decides; local codes, the owner's"

@@ -24,6 +24,7 @@ final class SpanExplainer {
     private final InputData inputs;
     private final Progress progress;
     private Optional<SpanList> cutWhole = Optional.empty();
+    private boolean isCutReported;
 
     SpanExplainer(RunConfig config, InputData inputs, Progress progress) {
         this.config = config;
@@ -69,7 +70,10 @@ final class SpanExplainer {
     }
 
     private SpanList cut(List<Route> routes) {
-        return new RankRun(config, progress).cut(inputs.withRoutes(routes)).spans();
+        // Several spans are cut one after another; people read of it once.
+        Progress reported = isCutReported ? Progress.SILENT : progress;
+        isCutReported = true;
+        return new RankRun(config, reported).cut(inputs.withRoutes(routes)).spans();
     }
 
     private static Optional<Found> findAmong(SpanList spans, String spanId) {

@@ -125,9 +125,12 @@ final class UsableInputs {
 
     private Cause wrongSystem(String role) {
         String system = inputs.records(role).get(0).crsName();
+        // The remedy says how to give another system, so the suspicion need not.
+        String why = suspicion(role)
+                .map(text -> ": " + text.replaceFirst("[;.] [gG]ive it with --crs EPSG:code$", ""))
+                .orElse("");
         return new Cause(
-                "Its ordinates do not belong to the reference system that it is read in (" + system + ")"
-                        + suspicion(role).map(text -> ": " + text).orElse(""),
+                "Its ordinates do not belong to the reference system that it is read in (" + system + ")" + why,
                 "Give the right one with --crs EPSG:code or inputs." + role + ".crs.");
     }
 

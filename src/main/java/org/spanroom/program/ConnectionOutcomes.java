@@ -121,9 +121,9 @@ final class ConnectionOutcomes {
             return "needed by " + connection.neededBy().get() + ", before the program begins on " + first;
         }
         return connection.neededBy().isPresent()
-                ? "the budgets, hours and dates until " + connection.neededBy().get()
-                        + " are worth more elsewhere, or do not suffice"
-                : "the budgets and hours are worth more elsewhere, or do not suffice";
+                ? "until " + connection.neededBy().get()
+                        + ", other work is worth more, or the budget or the hours are too small"
+                : "other work is worth more, or the budget or the hours are too small";
     }
 
     /** Returns the plan of all years together as a design, from which shares of costs follow. */

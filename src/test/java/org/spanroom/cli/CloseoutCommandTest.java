@@ -469,4 +469,27 @@ class CloseoutCommandTest {
         assertEquals(3, read.book().all().size());
         assertEquals(3, read.lastNumber());
     }
+
+    /** One day of entering is wrong for all rows: one complaint with its remedy; programs still get each line. */
+    @Test
+    void rowsThatAreAllInTheFutureAreOneComplaint() throws IOException {
+        Path file = file(row(best.get(0), "status", "", "done"), row(best.get(1), "status", "", "done"));
+        Path book = folder.resolve("none.csv");
+
+        CommandRun run = closeout(file, book, "--entered", "2026-10-01");
+
+        assertEquals(3, run.exitCode());
+        assertTrue(
+                run.out()
+                        .contains("2 rows are dated after the day of entering, 2026-10-01; if the work was entered on a"
+                                + " later day, use --entered DAY."),
+                run.out());
+        assertTrue(run.out().contains("No row was entered."), run.out());
+        assertFalse(run.out().contains("line 2"), run.out());
+        JsonNode json = JSON.readTree(
+                closeout(file, book, "--entered", "2026-10-01", "--json").out());
+        assertEquals(2, json.at("/problems/0/line").asInt());
+        assertEquals(3, json.at("/problems/1/line").asInt());
+        assertFalse(Files.exists(book));
+    }
 }

@@ -397,7 +397,7 @@ class SheetsCommandTest {
         List<PrintedSheets.Placed> placed = PrintedSheets.placed(document, page);
         double widthPt = document.getPage(page - 1).getMediaBox().getWidth();
         double footPt = placed.stream()
-                .filter(text -> text.text().startsWith("Bold words"))
+                .filter(text -> text.text().startsWith("Bold choices"))
                 .mapToDouble(PrintedSheets.Placed::baselinePt)
                 .findFirst()
                 .orElseThrow();

@@ -184,7 +184,7 @@ class SheetsHostileTest {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
                 List<PrintedSheets.Placed> placed = PrintedSheets.placed(document, page);
                 double footPt = placed.stream()
-                        .filter(text -> text.text().startsWith("Bold words"))
+                        .filter(text -> text.text().startsWith("Bold choices"))
                         .mapToDouble(PrintedSheets.Placed::baselinePt)
                         .findFirst()
                         .orElseThrow();

@@ -186,7 +186,7 @@ class InputReaderTest {
             assertThat(finding.featureId()).isEqualTo("R1");
             assertThat(finding.detail())
                     .isEqualTo("4 mm is outside the plausible range of inside_diameter (20 to 500 mm);"
-                            + " it would be plausible in in or cm; assumed 101.6 mm");
+                            + " it would be plausible in inches or cm; assumed 101.6 mm");
         });
     }
 

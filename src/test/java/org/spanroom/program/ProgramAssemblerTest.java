@@ -302,7 +302,7 @@ class ProgramAssemblerTest {
                 .containsExactly("x", "y", "built", "far", "early", "self");
         assertThat(rows.get(3).isServed()).isFalse();
         assertThat(rows.get(3).whyNot())
-                .isEqualTo("the budgets, hours and dates until 2028-12-31 are worth more elsewhere, or do not suffice");
+                .isEqualTo("until 2028-12-31, other work is worth more, or the budget or the hours are too small");
         assertThat(rows.get(3).takes()).isEqualTo("more than the budgets");
         assertThat(rows.get(4).whyNot()).isEqualTo("needed by 2027-01-20, before the program begins on 2027-02-01");
         assertThat(rows.get(5).whyNot()).isEqualTo("it connects vault V1 to itself");

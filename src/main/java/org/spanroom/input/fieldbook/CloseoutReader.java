@@ -38,6 +38,8 @@ public final class CloseoutReader {
                     "note"),
             Set.of("fact", "value", "by", "date"));
 
+    private static final String FUTURE = " is in the future";
+
     private static final long LARGEST_BYTES = 500_000_000;
 
     /** A measured distance may exceed the drawn length by so much. */
@@ -76,6 +78,13 @@ public final class CloseoutReader {
             entries = List.copyOf(entries);
             problems = List.copyOf(problems);
             others = List.copyOf(others);
+        }
+
+        /** Returns whether all rows that report something are refused for their date alone: it is in the future. */
+        public boolean isAllInFuture() {
+            return entries.isEmpty()
+                    && !problems.isEmpty()
+                    && problems.stream().allMatch(problem -> problem.problem().endsWith(FUTURE));
         }
     }
 
@@ -179,7 +188,7 @@ public final class CloseoutReader {
     private Optional<LocalDate> day(FactReader.Row row) {
         Optional<LocalDate> day = FactReader.day(row, "date", row.cell("date"));
         if (day.isPresent() && day.get().isAfter(scope.today())) {
-            row.reject("date", day.get() + " is still to come", "Write the day on which it was found.");
+            row.reject("date", day.get() + FUTURE, "Write the day on which it was found.");
         }
         return day;
     }

@@ -44,7 +44,7 @@ public final class TermNumbers {
                     && other.dimension() == unit.get().dimension()
                     && other != unit.get()
                     && ranges.contains(term, kept(term, inUnit, Optional.of(other)))) {
-                likely.add(other.symbol());
+                likely.add(other == Unit.IN ? "inches" : other.symbol());
             }
         }
         String wrongUnit = likely.isEmpty() ? "" : "; it would be plausible in " + String.join(" or ", likely);

@@ -107,9 +107,9 @@ final class TermPhrases {
             Map.entry(Term.CABLE_HOLD, "hold, cable hold, anchor"),
             Map.entry(Term.CABLE_SLACK, "slack, cable slack, slack length, coil length"),
             Map.entry(Term.VAULT_DEPTH, "depth, vault depth"),
-            Map.entry(Term.VAULT_LENGTH, "vault length, inside length, vault inside length"),
-            Map.entry(Term.VAULT_WIDTH, "vault width, inside width, vault inside width"),
-            Map.entry(Term.VAULT_HEIGHT, "vault height, inside height, vault inside height"),
+            Map.entry(Term.VAULT_LENGTH, "vault length, inside length, vault inside length, in length"),
+            Map.entry(Term.VAULT_WIDTH, "vault width, inside width, vault inside width, in width"),
+            Map.entry(Term.VAULT_HEIGHT, "vault height, inside height, vault inside height, in height"),
             Map.entry(Term.COVER_SIZE, "rim size, rim diameter, rim width"),
             Map.entry(Term.GAS_FOUND, "gas, gas found, gas history"),
             Map.entry(Term.JOINT_POWER, "joint power, power"),
@@ -134,6 +134,8 @@ final class TermPhrases {
             Map.entry(Term.OWNER, "supplier, provider, owner type"),
             Map.entry(Term.INNERDUCT_WALL, "wall"),
             Map.entry(Term.CONDITION, "status condition, condition type")));
+
+    private static final Set<Unit> COVER_UNITS = Set.of(Unit.IN, Unit.MM, Unit.CM);
 
     private TermPhrases() {}
 
@@ -225,6 +227,10 @@ final class TermPhrases {
         }
         if (term == Term.CABLE_MASS && unit.map(Unit::dimension).equals(Optional.of(Unit.Dimension.MASS_PER_LENGTH))) {
             words.add("mass");
+        }
+        // A lid in inches or millimeters is a size; a rim in meters or feet is a level.
+        if (term == Term.COVER_SIZE && words.equals(Set.of("rim")) && unit.filter(COVER_UNITS::contains).isPresent()) {
+            words.add("size");
         }
         double best = 0;
         for (Set<String> phrase : PHRASES.getOrDefault(term, List.of())) {

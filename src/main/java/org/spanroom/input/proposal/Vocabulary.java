@@ -116,7 +116,7 @@ final class Vocabulary {
             depth: depth tiefe profondeur profundidad diepte dep
             slope: slope grade gradient gefalle pente pendiente helling
             distance: distance dist
-            height: height hgt
+            height: height hgt high
             host: host carrier
             rehab: rehab liner lining lined relined inliner renovation
             assumed: assumed derived estimated flag verified ind indicator

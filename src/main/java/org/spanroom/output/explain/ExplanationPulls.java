@@ -88,7 +88,8 @@ final class ExplanationPulls {
                 .text("unit", "", unit)
                 .flag("allowed_is_least", "", use.kind().isMinimum())
                 .number("utilization_pct", "used", use.utilizationPercent(), 1, "%")
-                .flag("fails", "fails", use.fails())
+                .flag("fails", "", use.fails())
+                .text("", "result", use.fails() ? "fails" : "ok")
                 .number("at_m", "at", use.atM(), 2, "m from A");
     }
 

@@ -26,8 +26,8 @@ public record DuctBack(
         List<SheetCell> end,
         List<String> cautions) {
     static final String LEGEND =
-            "As calculated, not as it lies. Ring: innerduct. Dark: cable. Gray with a cross: dead cable. "
-                    + "Number: position for a new cable, by its sleeve. R: reserved.";
+            "Calculated layout; the actual position will differ. Ring: innerduct. Dark: cable. "
+                    + "Gray with a cross: dead cable. Number: position for a new cable, by its sleeve. R: reserved.";
     static final String BEFORE =
             "Before pulling: prove the path by rod or camera; then a short test pull of each innerduct with a "
                     + "watched gauge.";
@@ -139,6 +139,6 @@ public record DuctBack(
     private static String illustrative(DuctSheet duct) {
         boolean any = duct.work().explained().effortLines().stream()
                 .anyMatch(line -> line.range().source().contains(ILLUSTRATIVE));
-        return any ? "Illustrative: the rates of these hours are not this owner's." : "";
+        return any ? "Hours use illustrative rates." : "";
     }
 }

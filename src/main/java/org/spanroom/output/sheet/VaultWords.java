@@ -19,6 +19,9 @@ import org.spanroom.output.explain.RoundNumbers;
 final class VaultWords {
     static final String NOT_RECORDED = "not recorded";
 
+    /** So much above a whole minute comes from hours that were rounded. */
+    private static final double ROUNDING_MINUTES = 0.01;
+
     private final VaultUse use;
     private final SheetUnits units;
 
@@ -49,7 +52,7 @@ final class VaultWords {
         VaultFacts facts = vault.facts();
         return List.of(
                 text(FieldFact.VAULT_KIND, "Kind", vault.kind()),
-                text(FieldFact.VAULT_SURFACE, "Cover is in", vault.site().surface()),
+                text(FieldFact.VAULT_SURFACE, "Cover location", vault.site().surface()),
                 number(FieldFact.COVER_SIZE, "Cover opening", facts.coverSizeMm(), 0, "mm"),
                 number(FieldFact.VAULT_DEPTH, "Depth", facts.depthM(), 2, "m"),
                 number(FieldFact.VAULT_LENGTH, "Inside length", facts.inside().lengthM(), 2, "m"),
@@ -123,8 +126,8 @@ final class VaultWords {
     /** Returns the least time of ventilating in whole minutes; empty where it is not known. */
     String plannedPurgeMinutes() {
         OptionalDouble minutes = use.needs().purgeMinutes();
-        // A hair above a whole minute is that minute.
-        return minutes.isPresent() ? RoundNumbers.plain(Math.ceil(minutes.getAsDouble() - 1e-6)) : "";
+        // A rate is in hours: 0.16667 h are 10.0002 min, and mean 10.
+        return minutes.isPresent() ? RoundNumbers.plain(Math.ceil(minutes.getAsDouble() - ROUNDING_MINUTES)) : "";
     }
 
     private String purge() {

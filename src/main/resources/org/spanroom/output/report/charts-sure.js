@@ -10,9 +10,9 @@
     return S.figure({
       title: 'What the uncertainty of the top comes from',
       says:
-        'Most would change if one knew: ' +
-        rows[0][0] +
-        ' (' +
+        rows[0][0].charAt(0).toUpperCase() +
+        rows[0][0].slice(1) +
+        ' matters most (' +
         S.number(rows[0][1]) +
         ' % of what field checks are expected to change).',
       height: 60 + 40 * rows.length,
@@ -44,7 +44,7 @@
     return S.figure({
       title: 'How far the sums may be off',
       says:
-        'Seen from the likely value: ' +
+        'Relative to the likely value: ' +
         ranges.map(([what, low, high]) => what + ' ' + S.number(low) + ' % to +' + S.number(high) + ' %').join('; ') +
         '.',
       height: 80 + 44 * ranges.length,
@@ -86,9 +86,13 @@
     return S.figure({
       title: 'Bands of the top',
       says:
-        'The draws do not clearly separate the ' +
+        'Of the ' +
+        S.number(rows.reduce((sum, [, spans]) => sum + spans, 0)) +
+        ' best spans only, not of the whole run. Band 1 has ' +
         S.number(rows[0][1]) +
-        ' spans of band 1; choose among them by what else speaks for them.',
+        (rows[0][1] === 1
+          ? ' span.'
+          : ' spans; the simulation does not separate these spans; use other criteria.'),
       height: 60 + 26 * rows.length,
       isWide: true,
       option: () => S.barsOption({ rows, unit: 'spans', color: 'series-2', labelWidth: 80 }),

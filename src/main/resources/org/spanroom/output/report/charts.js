@@ -65,7 +65,7 @@
             S.money(last[0]) +
             '.'
           : S.number(edge.length) +
-            ' spans are efficient: no mix of other spans gives more positions for the money. They go from ' +
+            ' spans are efficient: no mix of other spans gives more positions for the money. They range from ' +
             S.number(edge[0][1]) +
             ' positions for ' +
             S.money(edge[0][0]) +

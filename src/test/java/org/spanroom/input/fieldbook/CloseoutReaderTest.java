@@ -106,7 +106,7 @@ class CloseoutReaderTest {
                 "a bad day # ,D1:V1:V2,,status,,,done,,C,03/01/2027,, # date # '03/01/2027' is not a day # 2027-03-31",
                 "a day that there is not # ,D1:V1:V2,,status,,,done,,C,2027-02-30,, # date # '2027-02-30' is not a day # 2027-03-31",
                 "a day long ago # ,D1:V1:V2,,status,,,done,,C,0027-02-03,, # date # '0027-02-03' is not a day # 2027-03-31",
-                "a day to come # ,D1:V1:V2,,status,,,done,,C,2027-04-01,, # date # 2027-04-01 is still to come # was found",
+                "a day to come # ,D1:V1:V2,,status,,,done,,C,2027-04-01,, # date # 2027-04-01 is in the future # was found",
                 "no day # ,D1:V1:V2,,status,,,done,,C,,, # date # the day is missing # 2027-03-31",
                 "no name # ,D1:V1:V2,,status,,,done,,,2027-03-01,, # by # no name is given # who found it",
                 "a code of another run # SR1|deadbeef|s|D1:V1:V2|1,,,status,,,done,,C,2027-03-01,, # code # the run deadbeef # --run",
