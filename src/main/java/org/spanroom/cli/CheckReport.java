@@ -60,7 +60,7 @@ final class CheckReport {
             double percent = ends.endCount() == 0 ? 0 : 100.0 * band.count() / ends.endCount();
             line("  within %s %,10d  %5.1f %%", within(band.withinM()), band.count(), percent);
         }
-        line("Set network.snap_tolerance_m to the distance from which the counts stop growing.");
+        line("Set network.snap_tolerance_m to the distance from which the counts hardly grow.");
     }
 
     /** The tolerance to choose is a setting in meters, whatever is shown. */

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import org.spanroom.finding.FindingCode;
@@ -80,7 +81,7 @@ final class LengthUnits {
     }
 
     private String detail(Unit likely, long agreeing, long recorded) {
-        BigDecimal factor = new BigDecimal(factors.get(likely), new MathContext(4)).stripTrailingZeros();
+        BigDecimal factor = new BigDecimal(Objects.requireNonNull(factors.get(likely)), new MathContext(4)).stripTrailingZeros();
         return String.format(
                 Locale.ROOT,
                 "check the unit of %s in the config: %,d of %,d recorded lengths are %s times the drawn ones, as if"

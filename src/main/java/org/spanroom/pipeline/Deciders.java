@@ -72,9 +72,8 @@ final class Deciders {
         collected.forEach(all::addAll);
         var sentences = new ArrayList<String>();
         if (all.boreAssumed > 0 && all.boreAssumed >= LEAST_ASSUMED_RATIO * all.ranked) {
-            sentences.add(
-                    of(all.boreAssumed, all)
-                            + ", the inside diameter is assumed, since no usable one is recorded; their room rests on that");
+            sentences.add(of(all.boreAssumed, all)
+                    + ", the inside diameter is assumed, since no usable one is recorded; their room rests on that");
         }
         all.rules.forEach((rule, count) -> {
             if (RULES.containsKey(rule) && count > MOST_RATIO * all.ranked) {

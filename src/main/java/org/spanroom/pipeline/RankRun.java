@@ -133,9 +133,8 @@ public final class RankRun {
                 config.inputs().routes().keep(),
                 start.selection(),
                 rows.flatMap(all -> RowStore.result(all, ranked, bankPlaces)));
-        OutputSettings settings =
-                settings(start.overwrite(), askedCrs.orElse(spans.crs().identified()));
-        WrittenResults written = write(results, settings, start.folder());
+        ReferenceSystem crs = askedCrs.orElse(spans.crs().identified());
+        WrittenResults written = write(results, settings(start.overwrite(), crs), start.folder());
         return new RankSummary(
                 network,
                 best(ranked, sections),

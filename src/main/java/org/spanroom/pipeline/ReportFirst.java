@@ -171,7 +171,7 @@ final class ReportFirst {
             case "ease_water" -> whole == 0 ? "no water recorded" : Counted.of(whole, "wet place");
             case "ease_access" ->
                 whole == 0 ? "vaults easy to work at" : Counted.of(whole, "drawback") + " at the vaults";
-            case "saving" -> "saves " + Counted.fixed(quantity, 1) + " times what it costs";
+            case "saving" -> "saves " + Counted.fixed(quantity, 1) + " times what it costs, rates at their values";
             case "permits_avoided" -> Counted.of(whole, "permit") + " avoided";
             case "knowledge" -> ReportWords.percent(quantity) + " of what matters is recorded";
             case "length" -> units.words(quantity, 0, "m") + " in one set-up";

@@ -113,7 +113,8 @@ final class ReportTexts {
         return doubtful == 0
                 ? Optional.empty()
                 : Optional.of("The data of " + Counted.of(doubtful, "field") + " "
-                        + Counted.form(doubtful, "does", "do") + " not fit the configured unit; do not use these results"
+                        + Counted.form(doubtful, "does", "do")
+                        + " not fit the configured unit; do not use these results"
                         + " before that is fixed. The findings of kind unit_doubtful name each field.");
     }
 
@@ -140,13 +141,12 @@ final class ReportTexts {
                     "No permit zones were given: permits for zones, bans on cutting and work at night are missing from"
                             + " times and costs."));
         }
-        cautions.add(
-                new Caution(
-                        "accuracy",
-                        PlanningCaution.TEXT
-                                + " A single span's cost or force may be off by a factor of two. Sums are not"
-                                + " much more certain: all spans share the drawn rates, so the range of a sum is, in"
-                                + " percent, about as wide as that of one span."));
+        cautions.add(new Caution(
+                "accuracy",
+                PlanningCaution.TEXT
+                        + " A single span's cost or force may be off by a factor of two. Sums are not"
+                        + " much more certain: all spans share the drawn rates, so the range of a sum is, in"
+                        + " percent, about as wide as that of one span."));
         cautions.add(new Caution(
                 "safety",
                 "A vault may be a permit-required confined space. The safety officer decides; local codes, the owner's"

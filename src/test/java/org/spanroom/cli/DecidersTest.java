@@ -38,11 +38,13 @@ class DecidersTest {
                         String.format(
                                 Locale.ROOT,
                                 "In %,d of %,d candidates, the rule for sleeves by duct size (room.sleeves_by_duct) sets the room",
-                                rule, ranked.size()),
+                                rule,
+                                ranked.size()),
                         String.format(
                                 Locale.ROOT,
                                 "In %,d of %,d candidates, the limit of the pull that comes closest is innerduct tension",
-                                limit, ranked.size()));
+                                limit,
+                                ranked.size()));
     }
 
     @Test
@@ -67,10 +69,11 @@ class DecidersTest {
         assertThat(assumed).isGreaterThan(ranked.size() * 9L / 10);
         assertThat(said.get(0))
                 .isEqualTo(String.format(
-                                Locale.ROOT,
+                        Locale.ROOT,
                         "In %,d of %,d candidates, the inside diameter is assumed, since no usable one is recorded; their room"
                                 + " rests on that",
-                        assumed, ranked.size()));
+                        assumed,
+                        ranked.size()));
     }
 
     private List<String> said(Path config) throws IOException {

@@ -71,12 +71,12 @@ class UnitDoubtsCommandTest {
     @Test
     void thePageBeginsItsCautionsWithThem() throws IOException {
         Path page = folder.resolve("page.html");
-        CommandRun reported =
-                CommandRun.of("report", run.toString(), "--output", page.toString(), "--details", "0");
+        CommandRun reported = CommandRun.of("report", run.toString(), "--output", page.toString(), "--details", "0");
 
         assertThat(reported.exitCode()).as(reported.err()).isZero();
         assertThat(Files.readString(page))
-                .contains("The data of 2 fields do not fit the configured unit; do not use these results before that is fixed.")
+                .contains(
+                        "The data of 2 fields do not fit the configured unit; do not use these results before that is fixed.")
                 .contains(LENGTH.strip());
     }
 }

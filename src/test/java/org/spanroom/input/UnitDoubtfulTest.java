@@ -85,10 +85,7 @@ class UnitDoubtfulTest {
             return;
         }
         Finding once = Finding.of(
-                        FindingCode.UNIT_DOUBTFUL,
-                        "fake.geojson",
-                        "",
-                        "check the unit of B in the config: " + expected)
+                        FindingCode.UNIT_DOUBTFUL, "fake.geojson", "", "check the unit of B in the config: " + expected)
                 .inField("B");
         assertThat(doubts()).as("the same for one thread and for two").containsExactly(once, once);
     }
@@ -105,11 +102,7 @@ class UnitDoubtfulTest {
                 d1,c2,cable,i2,0.8,,0.2
                 """);
 
-        new ContentsTableReader(
-                        file,
-                        config("inputs: {contents: {diameter_unit: mm, mass_unit: kg/m}}\n"),
-                        log)
-                .read();
+        new ContentsTableReader(file, config("inputs: {contents: {diameter_unit: mm, mass_unit: kg/m}}\n"), log).read();
 
         assertThat(doubts()).singleElement().satisfies(finding -> {
             assertThat(finding.field()).isEqualTo("outside_diameter");

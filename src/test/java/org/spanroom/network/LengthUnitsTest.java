@@ -17,7 +17,7 @@ class LengthUnitsTest {
     private static List<Finding> doubts(String recordedM, Unit unit, int threads) {
         var sketch = new StringBuilder("vault A 0,0\nvault B 100,0\n");
         int number = 0;
-        for (String length : recordedM.split(" ")) {
+        for (String length : recordedM.split(" ", -1)) {
             number++;
             sketch.append("route r%d d%d 0,0 100,0%s\n"
                     .formatted(number, number, length.equals("none") ? "" : " length=" + length));

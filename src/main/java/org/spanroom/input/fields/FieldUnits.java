@@ -103,11 +103,11 @@ final class FieldUnits {
     /** Reports each doubtful field once, whatever terms it is mapped to; to be called when all has been read. */
     void report(CappedLog log) {
         var byField = new TreeMap<String, Seen>();
-        byTerm.values()
-                .forEach(seen -> byField.merge(seen.field + " in " + seen.unit.symbol(), seen, Seen::and));
+        byTerm.values().forEach(seen -> byField.merge(seen.field + " in " + seen.unit.symbol(), seen, Seen::and));
         byTerm.clear();
-        byField.values().forEach(seen -> seen.doubt()
-                .ifPresent(text -> log.add(
-                        Finding.of(FindingCode.UNIT_DOUBTFUL, log.source(), "", text).inField(seen.field))));
+        byField.values()
+                .forEach(seen -> seen.doubt()
+                        .ifPresent(text -> log.add(Finding.of(FindingCode.UNIT_DOUBTFUL, log.source(), "", text)
+                                .inField(seen.field))));
     }
 }

@@ -229,7 +229,9 @@ final class TermPhrases {
             words.add("mass");
         }
         // A lid in inches or millimeters is a size; a rim in meters or feet is a level.
-        if (term == Term.COVER_SIZE && words.equals(Set.of("rim")) && unit.filter(COVER_UNITS::contains).isPresent()) {
+        if (term == Term.COVER_SIZE
+                && words.equals(Set.of("rim"))
+                && unit.filter(COVER_UNITS::contains).isPresent()) {
             words.add("size");
         }
         double best = 0;

@@ -200,7 +200,6 @@ public record Cover(
 
     private static SheetCell contact(String contact, SheetBlanks page) {
         String label = contact.substring(0, 1).toUpperCase(Locale.ROOT) + contact.substring(1);
-        return SheetCell.of(
-                SheetPart.words(label + ", phone "), SheetPart.blank(page.of(FieldFact.CONTACT, contact)));
+        return SheetCell.of(SheetPart.words(label + ", phone "), SheetPart.blank(page.of(FieldFact.CONTACT, contact)));
     }
 }

@@ -25,9 +25,8 @@ public record DuctBack(
         List<SheetCell> used,
         List<SheetCell> end,
         List<String> cautions) {
-    static final String LEGEND =
-            "Calculated layout; the actual position will differ. Ring: innerduct. Dark: cable. "
-                    + "Gray with a cross: dead cable. Number: position for a new cable, by its sleeve. R: reserved.";
+    static final String LEGEND = "Calculated layout; the actual position will differ. Ring: innerduct. Dark: cable. "
+            + "Gray with a cross: dead cable. Number: position for a new cable, by its sleeve. R: reserved.";
     static final String BEFORE =
             "Before pulling: prove the path by rod or camera; then a short test pull of each innerduct with a "
                     + "watched gauge.";
