@@ -81,7 +81,8 @@ final class LengthUnits {
     }
 
     private String detail(Unit likely, long agreeing, long recorded) {
-        BigDecimal factor = new BigDecimal(Objects.requireNonNull(factors.get(likely)), new MathContext(4)).stripTrailingZeros();
+        BigDecimal factor =
+                new BigDecimal(Objects.requireNonNull(factors.get(likely)), new MathContext(4)).stripTrailingZeros();
         return String.format(
                 Locale.ROOT,
                 "check the unit of %s in the config: %,d of %,d recorded lengths are %s times the drawn ones, as if"

@@ -190,7 +190,7 @@ final class Draws {
     }
 
     /**
-     * Sets all numbers of six digits to what {@link #flipped} makes of them: digit by digit, since numbers that begin with the same digits share
+     * Sets all numbers of six digits as {@link #flipped} turns them: digit by digit, since numbers that begin with the same digits share
      * the flips of these.
      */
     static void flipAll(long flips, byte[] flippedBySix) {

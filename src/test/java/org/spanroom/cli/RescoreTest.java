@@ -53,6 +53,7 @@ class RescoreTest {
             "build_likely_money",
             "build_high_money",
             "saving_low_money",
+            "build_shared_money",
             "saving_likely_money",
             "saving_high_money");
 
@@ -121,9 +122,10 @@ class RescoreTest {
         for (ObjectNode record : List.of(again, whole)) {
             record.remove(List.of("started_at", "rescored_from", "notes", "field_checks", "scenarios"));
             // What is missing and what it might be is for a whole run to say.
-            ((ObjectNode) record.path("contents")).remove(List.of("missing", "to_assume", "by_scenario"));
+            ((ObjectNode) record.path("contents")).remove(List.of("missing", "to_assume", "deciders", "by_scenario"));
             ((ObjectNode) record.path("lengths_m")).remove("spans_ranked");
-            // Of likely money the record of the other scoring says the same, to the cent; totals of drawings it has
+            // What one trench for a section would cost is for a whole run to say too. Of likely money the record of the
+            // other scoring says the same, to the cent; totals of drawings it has
             // none.
             ((ObjectNode) record.path("money_ranked")).remove(DRAWN);
             ((ObjectNode) record.at("/config/output")).remove("folder");
