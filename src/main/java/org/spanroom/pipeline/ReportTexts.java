@@ -50,9 +50,7 @@ final class ReportTexts {
         figures.add(
                 figure("recovery cost", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));
         figures.add(figure(
-                "new duct, each span by itself",
-                money.newBuildMoney(),
-                money.ranges().map(MoneyRanges::newBuild)));
+                "new duct, span by span", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
         figures.add(figure("saving", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
         return figures;
     }
