@@ -134,7 +134,10 @@ class RankConfidenceTest {
                 .get("money_ranked");
 
         assertThat(three).isEqualTo(one);
-        assertThat(off.size()).isEqualTo(4);
+        assertThat(off.size()).isEqualTo(5);
+        assertThat(off.get("build_shared_money")).isEqualTo(one.get("build_shared_money"));
+        assertThat(off.get("build_shared_money").asDouble())
+                .isLessThan(off.get("build_money").asDouble());
         for (String what : MONEY) {
             assertThat(off.get(what + "_money")).isEqualTo(one.get(what + "_money"));
             double atValues = sum(what + "_money");
