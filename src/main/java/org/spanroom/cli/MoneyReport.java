@@ -21,10 +21,13 @@ final class MoneyReport {
                 "new build, each span by itself",
                 money.newBuildMoney(),
                 money.ranges().map(MoneyRanges::newBuild)));
-        lines.add(line("saving over that", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
+        lines.add(line(
+                "saving, each span by itself",
+                money.savingMoney(),
+                money.ranges().map(MoneyRanges::saving)));
         money.sharedBuildMoney()
                 .ifPresent(shared -> lines.add(line(
-                        "new build, one trench or bore for all ducts of a section (rates at their values)",
+                        "new build with a shared trench or bore in each section (rates at their values)",
                         shared,
                         Optional.empty())));
         return List.copyOf(lines);

@@ -26,11 +26,11 @@ final class Deciders {
 
     private static final Map<String, String> RULES = Map.of(
             Room.SLEEVES_PER_DUCT,
-            "the rule for sleeves by duct size (room.sleeves_by_duct) sets the room",
+            "the sleeves-per-duct table (room.sleeves_by_duct) sets the number of cable positions",
             Room.FREE_BORE,
-            "the rule for sleeves in the free bore (room.sleeves_by_duct) sets the room",
+            "the sleeves that the free bore takes (room.sleeves_by_duct) set the number of cable positions",
             Room.BORE_FILL,
-            "the fill limit (room.fill_limit_one_ratio and the next two) sets the room");
+            "the fill limit (room.fill_limit_one_ratio and the next two) sets the number of cable positions");
 
     private final ConcurrentLinkedQueue<Counts> collected = new ConcurrentLinkedQueue<>();
 
@@ -72,8 +72,9 @@ final class Deciders {
         collected.forEach(all::addAll);
         var sentences = new ArrayList<String>();
         if (all.boreAssumed > 0 && all.boreAssumed >= LEAST_ASSUMED_RATIO * all.ranked) {
-            sentences.add(of(all.boreAssumed, all)
-                    + ", the inside diameter is assumed, since no usable one is recorded; their room rests on that");
+            sentences.add(
+                    of(all.boreAssumed, all)
+                            + ", the inside diameter is assumed because no usable one is recorded; their cable positions rest on that");
         }
         all.rules.forEach((rule, count) -> {
             if (RULES.containsKey(rule) && count > MOST_RATIO * all.ranked) {
@@ -82,7 +83,7 @@ final class Deciders {
         });
         all.limits.forEach((limit, count) -> {
             if (count > MOST_RATIO * all.ranked) {
-                sentences.add(of(count, all) + ", the limit of the pull that comes closest is " + limit.meaning());
+                sentences.add(of(count, all) + ", " + limit.meaning() + " comes closest to its limit");
             }
         });
         return List.copyOf(sentences);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.locationtech.jts.geom.Envelope;
 import org.spanroom.model.Line;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.network.SpanList;
@@ -51,14 +52,13 @@ final class SheetSurroundings {
     }
 
     private List<Street> streets(List<SheetSpans.Found> section) {
-        var reach = new Reach();
-        section.forEach(span -> reach.take(spans.get(span.number()).lonLat()));
-        double asideDeg =
-                Math.max(LEAST_REACH_DEG, 2 * Math.max(reach.eastDeg - reach.westDeg, reach.northDeg - reach.southDeg));
+        var reach = new Envelope();
+        section.forEach(span -> reach.expandToInclude(around(spans.lonLat(span.number()))));
+        reach.expandBy(Math.max(LEAST_REACH_DEG, 2 * Math.max(reach.getWidth(), reach.getHeight())));
         var near = new ArrayList<Street>();
         for (Street street : streets) {
             List<Line> lines = street.lonLat().stream()
-                    .filter(line -> reach.isNear(line, asideDeg))
+                    .filter(line -> reach.intersects(around(line)))
                     .toList();
             if (!lines.isEmpty()) {
                 near.add(new Street(street.name(), lines));
@@ -67,29 +67,11 @@ final class SheetSurroundings {
         return near;
     }
 
-    /** A rectangle in degrees. */
-    private static final class Reach {
-        private double westDeg = Double.MAX_VALUE;
-        private double eastDeg = -Double.MAX_VALUE;
-        private double southDeg = Double.MAX_VALUE;
-        private double northDeg = -Double.MAX_VALUE;
-
-        void take(Line line) {
-            for (int vertex = 0; vertex < line.size(); vertex++) {
-                westDeg = Math.min(westDeg, line.x(vertex));
-                eastDeg = Math.max(eastDeg, line.x(vertex));
-                southDeg = Math.min(southDeg, line.y(vertex));
-                northDeg = Math.max(northDeg, line.y(vertex));
-            }
+    private static Envelope around(Line lonLat) {
+        var around = new Envelope();
+        for (int vertex = 0; vertex < lonLat.size(); vertex++) {
+            around.expandToInclude(lonLat.x(vertex), lonLat.y(vertex));
         }
-
-        boolean isNear(Line line, double asideDeg) {
-            var other = new Reach();
-            other.take(line);
-            return other.westDeg <= eastDeg + asideDeg
-                    && other.eastDeg >= westDeg - asideDeg
-                    && other.southDeg <= northDeg + asideDeg
-                    && other.northDeg >= southDeg - asideDeg;
-        }
+        return around;
     }
 }

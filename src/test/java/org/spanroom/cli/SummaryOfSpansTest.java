@@ -1,22 +1,27 @@
 package org.spanroom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What decides most of the candidates of the demo city, counted in its own table of spans; and of the same city without sizes of ducts. */
-class DecidersTest {
+/** What the summary says of all candidates of the demo city, calculated again from its own table of spans; and of the same city without sizes of ducts. */
+class SummaryOfSpansTest {
     @TempDir
     Path folder;
 
@@ -37,12 +42,12 @@ class DecidersTest {
                 .containsExactly(
                         String.format(
                                 Locale.ROOT,
-                                "In %,d of %,d candidates, the rule for sleeves by duct size (room.sleeves_by_duct) sets the room",
+                                "In %,d of %,d candidates, the sleeves-per-duct table (room.sleeves_by_duct) sets the number of cable positions",
                                 rule,
                                 ranked.size()),
                         String.format(
                                 Locale.ROOT,
-                                "In %,d of %,d candidates, the limit of the pull that comes closest is innerduct tension",
+                                "In %,d of %,d candidates, innerduct tension comes closest to its limit",
                                 limit,
                                 ranked.size()));
     }
@@ -70,13 +75,47 @@ class DecidersTest {
         assertThat(said.get(0))
                 .isEqualTo(String.format(
                         Locale.ROOT,
-                        "In %,d of %,d candidates, the inside diameter is assumed, since no usable one is recorded; their room"
-                                + " rests on that",
+                        "In %,d of %,d candidates, the inside diameter is assumed because no usable one is recorded; their cable"
+                                + " positions rest on that",
                         assumed,
                         ranked.size()));
     }
 
+    /** The span that costs most digs, and the ducts of the others of its section lie beside: from the columns that a user has. */
+    @Test
+    void sharedBuildIsThatOfTheColumns() throws IOException {
+        double shared = summary(Path.of("sample-gis", "spanroom.yaml"))
+                .at("/money_ranked/build_shared_money")
+                .asDouble();
+        Map<String, List<CSVRecord>> sections =
+                ranked().stream().collect(Collectors.groupingBy(row -> row.get("section_id")));
+        double expected = 0;
+        for (List<CSVRecord> section : sections.values()) {
+            CSVRecord digs = Collections.max(section, Comparator.comparingDouble(row -> number(row, "build_money")));
+            for (CSVRecord row : section) {
+                double beside = number(row, "build_ducts") * number(row, "further_duct_money");
+                expected +=
+                        row.equals(digs) ? number(row, "build_money") : Math.min(number(row, "build_money"), beside);
+            }
+        }
+
+        assertThat(sections.size()).isLessThan(ranked().size());
+        // Columns are rounded to cents, and what is kept of a span to seven digits.
+        assertThat(shared).isCloseTo(expected, within(0.02 * ranked().size()));
+    }
+
+    private static double number(CSVRecord row, String column) {
+        return row.get(column).isEmpty() ? 0 : Double.parseDouble(row.get(column));
+    }
+
     private List<String> said(Path config) throws IOException {
+        return new ObjectMapper()
+                .convertValue(
+                        summary(config).path("deciders"),
+                        new ObjectMapper().getTypeFactory().constructCollectionType(List.class, String.class));
+    }
+
+    private JsonNode summary(Path config) throws IOException {
         CommandRun run = CommandRun.of(
                 "rank",
                 "--config",
@@ -90,11 +129,7 @@ class DecidersTest {
                 "csv",
                 "--json");
         assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.OK);
-        JsonNode deciders = new ObjectMapper().readTree(run.out()).path("deciders");
-        return new ObjectMapper()
-                .convertValue(
-                        deciders,
-                        new ObjectMapper().getTypeFactory().constructCollectionType(List.class, String.class));
+        return new ObjectMapper().readTree(run.out());
     }
 
     private List<CSVRecord> ranked() throws IOException {
