@@ -10,6 +10,7 @@ import org.spanroom.config.InputFiles;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.config.ShippedConfig;
+import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.UsageException;
 import picocli.CommandLine.Option;
 
@@ -95,6 +96,7 @@ final class InputOptions {
 
     /** Returns the config as these options override it. */
     RunConfig apply() {
+        ReferenceSystem.beginToOpenDataset();
         RunConfig base = config == null ? ShippedConfig.get() : ConfigReader.read(config);
         InputConfig inputs = base.inputs();
         inputs = inputs.withRoutes(layer(inputs.routes(), routes, routesLayer));

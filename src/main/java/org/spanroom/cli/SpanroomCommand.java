@@ -6,12 +6,12 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.spanroom.crs.TemporaryFolderException;
 import org.spanroom.finding.FileName;
 import org.spanroom.finding.InputException;
 import org.spanroom.finding.UsageException;
 import org.spanroom.output.folder.OutputException;
 import org.spanroom.pipeline.NotEnoughMemoryException;
+import org.spanroom.unpack.TemporaryFolderException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -56,23 +56,6 @@ import picocli.CommandLine.TypeConversionException;
             "",
             "Results are planning figures. They do not authorize vault entry or pulling:",
             "local codes, the owner's rules and licensed practice govern."
-        },
-        subcommands = {
-            RankCommand.class,
-            CheckCommand.class,
-            ExplainCommand.class,
-            CompareCommand.class,
-            PathCommand.class,
-            CorridorsCommand.class,
-            ConnectCommand.class,
-            ProgramCommand.class,
-            ReportCommand.class,
-            SheetsCommand.class,
-            CloseoutCommand.class,
-            LearnCommand.class,
-            SampleCommand.class,
-            CompletionCommand.class,
-            CommandLine.HelpCommand.class
         })
 final class SpanroomCommand implements Runnable {
     static final String EXIT_HEADING = "%nExit codes:%n";
@@ -110,13 +93,13 @@ final class SpanroomCommand implements Runnable {
     /** Runs a command line to its end and returns the exit code. */
     static int execute(Console console, String... args) {
         try {
-            return console.end(commandLine(console).execute(args));
+            return console.end(commandLine(console, args).execute(args));
         } catch (OutOfMemoryError | LinkageError | StackOverflowError error) {
             return failure(error, console);
         }
     }
 
-    /** Returns the command line, ready to execute; nothing of it touches the process's own streams. */
+    /** Returns the command line with all commands, ready to execute; nothing of it touches the process's own streams. */
     static CommandLine commandLine(PrintWriter out, PrintWriter err, boolean onTerminal) {
         return commandLine(new Console(out, err, onTerminal));
     }
@@ -130,8 +113,9 @@ final class SpanroomCommand implements Runnable {
         });
     }
 
-    private static CommandLine commandLine(Console console) {
-        var line = new CommandLine(new SpanroomCommand(console), new CommandFactory(console));
+    private static CommandLine commandLine(Console console, String... args) {
+        var line = new CommandLine(new SpanroomCommand(console));
+        Subcommands.add(line, console, args);
         line.setOut(console.out());
         line.setErr(console.err());
         line.registerConverter(Path.class, SpanroomCommand::path);
@@ -141,7 +125,11 @@ final class SpanroomCommand implements Runnable {
         // Our own check says it better, and for options in groups too.
         line.setOverwrittenOptionsAllowed(true);
         line.setExecutionStrategy(GivenOptions::run);
-        line.setParameterExceptionHandler(SpanroomCommand::usageError);
+        line.setParameterExceptionHandler((exception, given) -> {
+            // Advice names what the other commands have.
+            Subcommands.addOthers(line, console);
+            return usageError(exception, given);
+        });
         line.setExecutionExceptionHandler((exception, command, parsed) -> failure(exception, console));
         return line;
     }

@@ -19,11 +19,15 @@ import org.geotools.api.referencing.NoSuchAuthorityCodeException;
 import org.geotools.api.referencing.crs.CompoundCRS;
 import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
 import org.geotools.referencing.CRS;
+import org.geotools.util.factory.GeoTools;
+import org.geotools.util.factory.Hints;
+import org.spanroom.parallel.BackgroundTask;
+import org.spanroom.unpack.PrivateDirectory;
 
 /**
- * The EPSG dataset that GeoTools carries, opened when first requested, which takes about a second.
+ * The EPSG dataset that GeoTools carries, opened when first requested, which takes most of a second.
  *
- * <p>GeoTools unpacks it into files, which go to a {@link PrivateDirectory}.
+ * <p>It is unpacked into files, which go to a {@link PrivateDirectory}.
  */
 final class EpsgDataset {
     private static final String DIRECTORY_PROPERTY = "EPSG-HSQL.directory";
@@ -47,10 +51,29 @@ final class EpsgDataset {
 
     private EpsgDataset() {}
 
-    /** The library unpacks its files when it is first asked for a system: so for that one, since another takes as long again. */
+    /**
+     * Begins to open the dataset beside other work. Its failure has no effect: whatever asks for a system meets it too.
+     *
+     * <p>What GeoTools's classes share is loaded first and on this thread: two threads that load classes which need one another wait for
+     * each other without end.
+     */
+    static void beginToOpen() {
+        GeoTools.getVersion();
+        Hints.getSystemDefault(Hints.LENIENT_DATUM_SHIFT);
+        BackgroundTask.run("epsg", () -> decode(KnownSystems.WEB_MERCATOR_CODE));
+    }
+
+    /** The files are unpacked here; where GeoTools looks for them elsewhere, it does so when it is first asked for a system. */
     private static synchronized void open(int code) {
         if (!opened) {
-            PrivateDirectory.unpack(DIRECTORY_PROPERTY, "epsg", () -> CRS.decode("EPSG:" + code, true));
+            boolean ours = System.getProperty(DIRECTORY_PROPERTY) == null;
+            PrivateDirectory.unpack(DIRECTORY_PROPERTY, "epsg", () -> {
+                if (ours) {
+                    EpsgFiles.place(Path.of(System.getProperty(DIRECTORY_PROPERTY, "")));
+                } else {
+                    CRS.decode("EPSG:" + code, true);
+                }
+            });
             opened = true;
         }
     }

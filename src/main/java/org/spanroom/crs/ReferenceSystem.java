@@ -63,6 +63,11 @@ public final class ReferenceSystem {
         return DefinitionParser.parse(definition);
     }
 
+    /** Begins to open the EPSG dataset beside other work: almost every run needs it, and its opening takes most of a second. */
+    public static void beginToOpenDataset() {
+        EpsgDataset.beginToOpen();
+    }
+
     /** Returns longitude and latitude in degrees on WGS 84, the system of GeoJSON. */
     public static ReferenceSystem crs84() {
         return KnownSystems.CRS84;

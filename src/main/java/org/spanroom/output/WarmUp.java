@@ -3,9 +3,9 @@ package org.spanroom.output;
 import java.sql.SQLException;
 import java.util.Properties;
 import org.spanroom.output.columns.SpanLayout;
-import org.spanroom.output.geopackage.GeoPackageWriter;
 import org.spanroom.output.table.Column;
 import org.spanroom.parallel.BackgroundTask;
+import org.spanroom.unpack.SqliteLibrary;
 import org.sqlite.JDBC;
 
 /**
@@ -24,7 +24,7 @@ public final class WarmUp {
 
     private static void load() {
         try {
-            GeoPackageWriter.loadSqlite();
+            SqliteLibrary.load();
             JDBC.createConnection("jdbc:sqlite::memory:", new Properties()).close();
         } catch (SQLException failure) {
             // The writer meets it too, and reports it.

@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import org.jspecify.annotations.Nullable;
-import org.spanroom.crs.PrivateDirectory;
+import org.spanroom.unpack.PrivateDirectory;
 
 /**
  * Loads the native library for integer programs, once, when the first command needs it.

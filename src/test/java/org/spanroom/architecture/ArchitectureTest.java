@@ -34,11 +34,11 @@ class ArchitectureTest {
     private static final String ROOT = "org.spanroom";
 
     private static final String MAP = """
-            cli      -> pipeline config input output sample crs finding model
-            pipeline -> config input network bend bore pull effort permit rank survey program learn output select crs finding model parallel
+            cli      -> pipeline config input output sample crs unpack finding model
+            pipeline -> config input network bend bore pull effort permit rank survey program learn output select crs unpack finding model parallel
             sample   -> output crs finding model
             config   -> finding model
-            input    -> config crs finding model parallel
+            input    -> config crs unpack finding model parallel
             network  -> finding model parallel
             bend     -> model
             bore     -> model
@@ -49,9 +49,10 @@ class ArchitectureTest {
             survey   -> model
             program  -> finding model
             learn    -> model
-            output   -> crs finding model parallel
+            output   -> crs unpack finding model parallel
             select   -> finding model
-            crs      -> model
+            crs      -> unpack model parallel
+            unpack   ->
             finding  ->
             model    ->
             parallel ->
@@ -184,7 +185,8 @@ class ArchitectureTest {
         onlyIn("config", "com.fasterxml.jackson.dataformat..");
         onlyIn("program", "org.jgrapht..");
         onlyIn("program pipeline", "com.google.ortools..");
-        onlyIn("input output config", "com.fasterxml.jackson..", "org.sqlite..");
+        onlyIn("input output config", "com.fasterxml.jackson..");
+        onlyIn("input output unpack", "org.sqlite..");
         onlyIn("crs select", "org.geotools..");
         onlyIn("input output crs", "java.sql..");
         onlyIn("input output", "org.apache.commons.csv..");

@@ -18,15 +18,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
-import org.spanroom.crs.PrivateDirectory;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.layer.LayerLog;
 import org.spanroom.input.layer.WorkLimit;
+import org.spanroom.unpack.SqliteLibrary;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
-import org.sqlite.SQLiteJDBCLoader;
 
 /** What a GeoPackage says of itself in its own tables (OGC 12-128r19, clause 1.1), and the door to its database. */
 public final class GeoPackageCatalog {
@@ -54,7 +53,7 @@ public final class GeoPackageCatalog {
      * log is not there is declared immutable, because SQLite would create one.
      */
     static Connection connect(Path file) throws IOException {
-        PrivateDirectory.unpack("org.sqlite.tmpdir", "sqlite", SQLiteJDBCLoader::initialize);
+        SqliteLibrary.load();
         var config = new SQLiteConfig();
         config.setReadOnly(true);
         config.setBusyTimeout(BUSY_TIMEOUT_MS);

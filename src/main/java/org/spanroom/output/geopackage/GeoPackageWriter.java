@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.spanroom.crs.PrivateDirectory;
 import org.spanroom.output.folder.OutputException;
 import org.spanroom.output.style.LayerStyle;
 import org.spanroom.output.style.LayerStyles;
@@ -19,9 +18,9 @@ import org.spanroom.output.table.OutputCrs;
 import org.spanroom.output.table.RowWriter;
 import org.spanroom.output.table.Table;
 import org.spanroom.output.table.TableFile;
+import org.spanroom.unpack.SqliteLibrary;
 import org.sqlite.JDBC;
 import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteJDBCLoader;
 
 /**
  * Writes layers and tables into one GeoPackage, OGC 12-128r18 (version 1.3), with a spatial index for each layer.
@@ -135,7 +134,7 @@ public final class GeoPackageWriter implements AutoCloseable {
     }
 
     private Connection open() throws SQLException {
-        loadSqlite();
+        SqliteLibrary.load();
         var config = new SQLiteConfig();
         config.setPageSize(pageBytes);
         config.setJournalMode(SQLiteConfig.JournalMode.OFF);
@@ -165,10 +164,5 @@ public final class GeoPackageWriter implements AutoCloseable {
                 statement.executeUpdate(sql);
             }
         }
-    }
-
-    /** Lets the database unpack its library, if it has not done so, into a directory of this run's own. */
-    public static void loadSqlite() {
-        PrivateDirectory.unpack("org.sqlite.tmpdir", "sqlite", SQLiteJDBCLoader::initialize);
     }
 }

@@ -1,4 +1,4 @@
-package org.spanroom.crs;
+package org.spanroom.unpack;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package org.spanroom.crs;
+package org.spanroom.unpack;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;

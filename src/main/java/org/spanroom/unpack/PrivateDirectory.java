@@ -1,11 +1,13 @@
-package org.spanroom.crs;
+package org.spanroom.unpack;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PrivateDirectory {
     private static final int PROBE_BYTES = 4 << 20;
-    private static final Object UNPACKING = new Object();
+    private static final Map<String, Object> UNPACKING = new ConcurrentHashMap<>();
     private static final Set<Path> OWN = new TreeSet<>();
 
     private PrivateDirectory() {}
@@ -29,16 +31,18 @@ public final class PrivateDirectory {
 
     /**
      * Makes a directory, names it in a system property that a library looks into, unless something is named there, and lets the
-     * library unpack its files. The end of the program waits for that, so that no files come after their removal.
+     * library unpack its files, unless another thread does so for the same property, which is waited for. The end of the program waits
+     * for the work too, so that no files come after their removal.
      *
      * <p>A failure of the library is left to show when the library is used, unless there is no room to unpack anything.
      *
      * @throws TemporaryFolderException if the temporary folder cannot be used
      */
     public static void unpack(String property, String purpose, Unpacking work) {
-        synchronized (UNPACKING) {
+        Object alone = UNPACKING.computeIfAbsent(property, any -> new Object());
+        synchronized (alone) {
             if (System.getProperty(property) == null) {
-                System.setProperty(property, make(purpose).toString());
+                System.setProperty(property, make(purpose, alone).toString());
             }
             try {
                 work.run();
@@ -63,8 +67,9 @@ public final class PrivateDirectory {
         }
     }
 
-    private static Path make(String purpose) {
-        var removal = new Removal();
+    /** For one thread at a time: a directory is on the list of our own before any other is looked into. */
+    private static synchronized Path make(String purpose, Object alone) {
+        var removal = new Removal(alone);
         Runtime.getRuntime().addShutdownHook(new Thread(removal, "remove-" + purpose));
         try {
             Path directory = Files.createTempDirectory("spanroom-" + purpose).toAbsolutePath();
@@ -82,12 +87,17 @@ public final class PrivateDirectory {
 
     /** What is done with a directory when the program ends; known before there is one. */
     private static final class Removal implements Runnable {
+        private final Object alone;
         private @Nullable Path directory;
         private Optional<ProcessLock> sign = Optional.empty();
 
+        private Removal(Object alone) {
+            this.alone = alone;
+        }
+
         @Override
         public void run() {
-            synchronized (UNPACKING) {
+            synchronized (alone) {
                 if (directory != null) {
                     remove(directory);
                 }
