@@ -3,6 +3,7 @@ package org.spanroom.learn;
 /**
  * What a run plans for one span, by its records and rates.
  *
+ * @param sectionId name of its section
  * @param positionsGained positions that recovery adds
  * @param siteHours over all steps
  * @param costMoney of recovery
@@ -12,6 +13,7 @@ package org.spanroom.learn;
  * @param warmKgPerKg emissions avoided by recycling a kilogram, by EPA WARM
  */
 public record PlannedWork(
+        String sectionId,
         double lengthM,
         int positionsGained,
         double siteHours,

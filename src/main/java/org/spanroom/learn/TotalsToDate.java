@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import org.spanroom.model.effort.AvoidedDig;
 import org.spanroom.model.fieldwork.FieldBook;
 import org.spanroom.model.fieldwork.FieldEntry;
 import org.spanroom.model.fieldwork.FieldFact;
@@ -52,6 +53,7 @@ public final class TotalsToDate {
     }
 
     private TotalsRow row(String year, List<String> spans) {
+        AvoidedDig dig = dig(spans);
         return new TotalsRow(
                 year,
                 spans.size(),
@@ -62,8 +64,8 @@ public final class TotalsToDate {
                 sum(spans, span -> reported(span, FieldFact.RECYCLED_MASS)),
                 sum(spans, span -> reported(span, FieldFact.BAGS)),
                 sum(spans, span -> reported(span, FieldFact.LOADS)),
-                planned(spans, PlannedWork::trenchM),
-                planned(spans, PlannedWork::boreM),
+                planned(spans, dig.trenchM()),
+                planned(spans, dig.boreM()),
                 planned(spans, PlannedWork::co2eIceKg),
                 sum(spans, this::warmKg),
                 sum(spans, span -> compared(span, FieldFact.COST).map(Pair::doneInUnit)),
@@ -90,6 +92,22 @@ public final class TotalsToDate {
 
     private Reported planned(List<String> spans, ToDoubleFunction<PlannedWork> figure) {
         return sum(spans, span -> figures.work(span).map(figure::applyAsDouble));
+    }
+
+    private AvoidedDig dig(List<String> spans) {
+        var dig = new AvoidedDig();
+        for (String span : spans) {
+            figures.work(span).ifPresent(work -> dig.add(work.sectionId(), work.trenchM(), work.boreM()));
+        }
+        return dig;
+    }
+
+    /** Returns a sum over the spans that the run has. */
+    private Reported planned(List<String> spans, double sumInUnit) {
+        Reported counted = planned(spans, PlannedWork::lengthM);
+        return new Reported(
+                counted.sumInUnit().isPresent() ? OptionalDouble.of(sumInUnit) : OptionalDouble.empty(),
+                counted.missing());
     }
 
     private Optional<Double> reported(String span, FieldFact fact) {

@@ -20,6 +20,7 @@ import org.spanroom.model.effort.RateKey;
 import org.spanroom.model.fieldwork.FieldBook;
 import org.spanroom.model.fieldwork.FieldEntry;
 import org.spanroom.model.fieldwork.FieldFact;
+import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.pull.FrictionSet;
@@ -117,6 +118,7 @@ final class ReportedFigures implements PlannedFigures {
         return assessment(spanId)
                 .flatMap(one -> one.effort()
                         .map(effort -> new PlannedWork(
+                                SectionKey.of(one.span()).id(),
                                 one.span().lengthM(),
                                 one.room().positionsGained().orElse(0),
                                 effort.time().siteHours(),

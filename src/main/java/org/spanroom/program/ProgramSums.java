@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.spanroom.model.Quantile;
+import org.spanroom.model.effort.AvoidedDig;
 import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.Costs;
 import org.spanroom.model.program.ProgramDucts;
@@ -58,8 +59,7 @@ final class ProgramSums {
         double hours = 0;
         double innerductKg = 0;
         double co2eKg = 0;
-        double trenchM = 0;
-        double boreM = 0;
+        var dig = new AvoidedDig();
         Costs costs = built;
         for (ProgramItem item : items) {
             SpanFacts span = item.candidate().facts();
@@ -68,8 +68,7 @@ final class ProgramSums {
             hours += item.entry().siteHours();
             innerductKg += span.innerductKg();
             co2eKg += span.co2eKg();
-            trenchM += span.trenchAvoidedM();
-            boreM += span.boreAvoidedM();
+            dig.add(item.sectionId(), span.trenchAvoidedM(), span.boreAvoidedM());
             costs = costs.plus(item.costs());
         }
         return new ProgramTotals(
@@ -83,8 +82,8 @@ final class ProgramSums {
                 hours,
                 innerductKg,
                 co2eKg,
-                trenchM,
-                boreM);
+                dig.trenchM(),
+                dig.boreM());
     }
 
     /** Returns how many positions each year adds over the draws; nothing where no draws were made. */

@@ -24,7 +24,8 @@ class TotalsToDateTest {
         public Optional<PlannedWork> work(String spanId) {
             return spanId.equals("elsewhere")
                     ? Optional.empty()
-                    : Optional.of(new PlannedWork(100, 3, 6, 8000, 90, 10, 400, 0.8));
+                    : Optional.of(new PlannedWork(
+                            "section of " + spanId.charAt(0), 100, 3, 6, 8000, 90, spanId.length(), 400, 0.8));
         }
     };
 
@@ -70,6 +71,18 @@ class TotalsToDateTest {
         assertReported(0, 2, rows.get(2).bags());
         assertEquals(3, rows.get(2).spans());
         assertReported(200, 1, rows.get(2).lengthM());
+    }
+
+    /** Two ducts of one section lie in one trench: of "B1" and "B22" the longer way counts, and no bore of the other. */
+    @Test
+    void spansOfASectionShareTheirTrench() {
+        var work = new ReportedWork().done("A").done("B1").done("B22").done("elsewhere");
+
+        TotalsRow all = TotalsToDate.of(work.book(), FIGURES).get(1);
+
+        assertReported(2 * 90, 1, all.trenchAvoidedM());
+        assertReported(1 + 3, 1, all.boreAvoidedM());
+        assertReported(3 * 400, 1, all.co2eIceKg());
     }
 
     @Test

@@ -109,6 +109,22 @@ class ProgramAssemblerTest {
         }
     }
 
+    /** New ducts for both spans of a section would lie in one trench. */
+    @Test
+    void spansOfASectionShareTheTrenchThatTheyAvoid() {
+        DuctNetwork network = new NetworkBuilder(3)
+                .section(0, 1, 50, duct("a", 0, 2, 900), duct("b", 0, 3, 900))
+                .section(1, 2, 50, duct("c", 0, 4, 900))
+                .build();
+        ProgramResults results =
+                results(new ProgramCase(network).inputs(), plan(List.of(0, 0, 1), List.of(), Map.of()), Map.of());
+
+        assertThat(totals(results, 0, "", "").trenchM()).isEqualTo(10);
+        assertThat(totals(results, 0, "", "").boreM()).isEqualTo(20);
+        assertThat(totals(results, ProgramSums.ALL_YEARS, "", "").trenchM()).isEqualTo(20);
+        assertThat(totals(results, 0, "", "").innerductKg()).isEqualTo(100);
+    }
+
     /**
      * By hand, positions of the first year over the four draws: 2 + 3, 2, 2, 0, which are 0, 2, 2, 5 in order. The tenth lies 0.3 of the way from
      * the first to the second, the nine tenths 0.7 of the way from the third to the fourth.

@@ -10,9 +10,9 @@ package org.spanroom.model.learn;
  * @param cellsPlaced cells of sleeves that were placed
  * @param innerductKg that was weighed as it came out
  * @param recycledKg that a recycler took
- * @param trenchAvoidedM trench of the new build that was avoided, as the run has it
- * @param boreAvoidedM bored length of it
- * @param co2eIceKg emissions of its materials, by ICE; never to be added to those by WARM
+ * @param trenchAvoidedM trench of the new build that was avoided, as the run has it; one for all spans of a section
+ * @param boreAvoidedM bored length of it, the same way
+ * @param co2eIceKg emissions of its materials, by ICE, of each span as if it were built alone; never to be added to those by WARM
  * @param co2eWarmKg emissions avoided by what was recycled, by WARM
  * @param costMoney of spans whose cost is reported
  * @param costPlannedMoney what was planned for the same spans

@@ -165,10 +165,15 @@ public final class AnnualFigureColumns {
                         "co2e_ice_kg",
                         "co2_ice_kg",
                         1,
-                        "Emissions of the new-build materials avoided minus those of the sleeves placed, by ICE v2.0.",
+                        "Emissions of the new-build materials avoided minus those of the sleeves placed, by ICE v2.0; of each span as if it were built alone.",
                         ProgramTotals::co2eKg),
-                amount("trench_avoided_m", "trench_m", 1, "Open trench avoided.", ProgramTotals::trenchM),
-                amount("bore_avoided_m", "bore_m", 1, "Boring avoided.", ProgramTotals::boreM));
+                amount(
+                        "trench_avoided_m",
+                        "trench_m",
+                        1,
+                        "Open trench avoided; one trench serves all spans of a section in this row.",
+                        ProgramTotals::trenchM),
+                amount("bore_avoided_m", "bore_m", 1, "Boring avoided, the same way.", ProgramTotals::boreM));
     }
 
     private static List<Column<TotalsRow>> spread() {

@@ -45,15 +45,15 @@ public final class TotalsColumns {
                 all,
                 "trench_avoided_m",
                 1,
-                "Trench of the new build that was avoided, as the run has it.",
+                "Trench of the new build that was avoided, as the run has it; one trench serves all spans of a section in this row.",
                 TotalsRow::trenchAvoidedM,
                 OF_RUN);
-        real(all, "bore_avoided_m", 1, "Bored length of it.", TotalsRow::boreAvoidedM, OF_RUN);
+        real(all, "bore_avoided_m", 1, "Bored length of the new build, the same way.", TotalsRow::boreAvoidedM, OF_RUN);
         real(
                 all,
                 "co2e_ice_kg",
                 1,
-                "Emissions of its materials less those of the sleeves, by ICE, as the run has it; not to be added to those by WARM.",
+                "Emissions of its materials less those of the sleeves, by ICE, as the run has it, of each span as if it were built alone; not to be added to those by WARM.",
                 TotalsRow::co2eIceKg,
                 OF_RUN);
         addWork(all);
