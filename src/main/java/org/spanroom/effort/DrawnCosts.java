@@ -20,7 +20,7 @@ import org.spanroom.model.permit.ZoneRule;
 public final class DrawnCosts {
     private final RateDraws draws;
     private final DrawnSiteWork work;
-    private final double[] crewHours;
+    private final double[] laborHours;
     private final double[] part;
     private final double[] needed;
     private final double[] massKg;
@@ -30,7 +30,7 @@ public final class DrawnCosts {
     public DrawnCosts(RateDraws draws) {
         this.draws = draws;
         work = new DrawnSiteWork(draws);
-        crewHours = new double[draws.count()];
+        laborHours = new double[draws.count()];
         part = new double[draws.count()];
         needed = new double[draws.count()];
         massKg = new double[draws.count()];
@@ -72,10 +72,10 @@ public final class DrawnCosts {
     private void labor(EffortQuantities span, RateRows rows, double[] money) {
         double[] travelHours = rate(RateKey.TRAVEL_HOURS, rows);
         double[] persons = rate(RateKey.CREW_PERSONS, rows);
-        for (int i = 0; i < crewHours.length; i++) {
-            crewHours[i] = (work.siteHours[i] + work.shifts[i] * travelHours[i]) * persons[i];
+        for (int i = 0; i < laborHours.length; i++) {
+            laborHours[i] = (work.siteHours[i] + work.shifts[i] * travelHours[i]) * persons[i];
         }
-        set(money, crewHours, rate(RateKey.LABOR_MONEY_PER_HOUR, rows));
+        set(money, laborHours, rate(RateKey.LABOR_MONEY_PER_HOUR, rows));
         if (span.isUnder(ZoneRule.NIGHT_ONLY)) {
             double[] premiumRatio = rate(RateKey.NIGHT_PREMIUM_RATIO, rows);
             for (int i = 0; i < money.length; i++) {

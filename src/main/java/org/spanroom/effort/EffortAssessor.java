@@ -199,7 +199,7 @@ public final class EffortAssessor {
         var work = new SiteWork(span, account.unwritten());
         return new WorkTime(
                 plan.siteHours(),
-                new RecoveryCost(span, account).crewHours(plan),
+                new RecoveryCost(span, account).laborHours(plan),
                 plan.shifts(),
                 work.isAtNight(),
                 work.dailyAt(SpanEnd.A, 1),

@@ -40,7 +40,7 @@ final class RecoveryCost {
     }
 
     /** Returns all persons' hours, travel included. */
-    double crewHours(SiteWork.Plan plan) {
+    double laborHours(SiteWork.Plan plan) {
         double paidHours = plan.siteHours() + plan.shifts() * account.rate(RateKey.TRAVEL_HOURS, rows);
         return paidHours * account.rate(RateKey.CREW_PERSONS, rows);
     }
@@ -72,7 +72,7 @@ final class RecoveryCost {
     }
 
     private double labor(SiteWork.Plan plan) {
-        return account.book(CostItem.LABOR, "", crewHours(plan), RateKey.LABOR_MONEY_PER_HOUR, rows, premiumRatio());
+        return account.book(CostItem.LABOR, "", laborHours(plan), RateKey.LABOR_MONEY_PER_HOUR, rows, premiumRatio());
     }
 
     private double permits() {

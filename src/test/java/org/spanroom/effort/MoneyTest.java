@@ -103,7 +103,7 @@ class MoneyTest {
         Effort effort = EffortCase.span().effort();
         double siteHours = effort.time().siteHours();
 
-        assertThat(effort.time().crewHours()).isCloseTo(5 * (siteHours + 1), within(1e-9));
+        assertThat(effort.time().laborHours()).isCloseTo(5 * (siteHours + 1), within(1e-9));
         assertThat(effort.costMoney().of(CostItem.LABOR)).isCloseTo(5 * (siteHours + 1) * 95, within(1e-6));
         assertThat(effort.costMoney().of(CostItem.PERMITS)).isCloseTo(150 + 2 * 85, within(1e-6));
         assertThat(effort.costMoney().of(CostItem.SEALS)).isCloseTo(120, within(1e-6));

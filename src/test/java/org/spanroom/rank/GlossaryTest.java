@@ -118,6 +118,7 @@ class GlossaryTest {
                 "jam ratio",
                 "kept field",
                 "knowledge",
+                "labor hours",
                 "mid-span splice",
                 "lead time",
                 "likely",

@@ -4,7 +4,7 @@ package org.spanroom.model.effort;
  * The time that one span takes by itself.
  *
  * @param siteHours elapsed on site, over all shifts
- * @param crewHours of all persons together, travel included
+ * @param laborHours of all persons together, travel included
  * @param night whether the shifts are nights
  * @param sharedAtAHours site hours saved if the neighbor at vault A is done in the same shift
  * @param sharedAtBHours the same at vault B
@@ -12,7 +12,7 @@ package org.spanroom.model.effort;
  */
 public record WorkTime(
         double siteHours,
-        double crewHours,
+        double laborHours,
         int shifts,
         boolean night,
         double sharedAtAHours,

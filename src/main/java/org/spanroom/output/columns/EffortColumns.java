@@ -24,11 +24,11 @@ final class EffortColumns {
         return List.of(
                 Column.real("site_hours", "site_h", 2, "Hours on site, over all shifts.", time(WorkTime::siteHours)),
                 Column.real(
-                        "crew_hours",
-                        "crew_h",
+                        "labor_hours",
+                        "labor_h",
                         2,
-                        "Person-hours of the whole crew, including travel.",
-                        time(WorkTime::crewHours)),
+                        "Hours of all persons of the crew together, including travel.",
+                        time(WorkTime::laborHours)),
                 Column.integer("shifts", "shifts", "Shifts that the work takes.", time(WorkTime::shifts)),
                 Column.integer("nights", "nights", "How many of them are nights.", time(WorkTime::nights)),
                 Column.flag(

@@ -83,7 +83,7 @@ final class ExplanationEffort {
 
     private static void time(ExplanationParts parts, WorkTime time) {
         parts.number("site_hours", "on site", time.siteHours(), 2, "h")
-                .number("crew_hours", "crew-hours", time.crewHours(), 2, "h")
+                .number("labor_hours", "labor hours", time.laborHours(), 2, "h")
                 .whole("shifts", "shifts", time.shifts())
                 .whole("nights", "night shifts", time.nights())
                 .flag("fits_window", "longest pull fits in a shift", time.fitsWindow())

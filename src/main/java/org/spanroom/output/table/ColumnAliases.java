@@ -13,7 +13,7 @@ import org.spanroom.model.UsUnit;
 
 /**
  * Short names of columns for people, made of the columns' own names: words with blanks between them, and the symbol of the unit behind a
- * comma, as "length, m" of {@code length_m}. Units that are words stay words: "crew hours", "score points".
+ * comma, as "length, m" of {@code length_m}. Units that are words stay words: "labor hours", "score points".
  */
 public final class ColumnAliases {
     private static final String OWN_FIELD = "src_";

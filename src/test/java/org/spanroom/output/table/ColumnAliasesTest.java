@@ -36,7 +36,7 @@ class ColumnAliasesTest {
                 "chosen_chance_pct         | INTEGER | chosen chance, %",
                 "quantity_in_unit          | REAL    | quantity, in its unit",
                 "quantity_in_us_unit       | REAL    | quantity, in its US unit",
-                "crew_hours                | REAL    | crew hours",
+                "labor_hours               | REAL    | labor hours",
                 "recovery_lead_days        | INTEGER | recovery lead days",
                 "score_points              | REAL    | score points",
                 "recovery_money            | REAL    | recovery money",
