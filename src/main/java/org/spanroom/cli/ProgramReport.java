@@ -51,7 +51,7 @@ final class ProgramReport {
 
     private void totals() {
         int positions = results.items().stream()
-                .mapToInt(item -> item.candidate().facts().positionsGained())
+                .mapToInt(item -> item.eligible().facts().positionsGained())
                 .sum();
         line(
                 "%n%s in %s add %s. Value of the program: %,.0f %s, which is its positions and connections at the "
@@ -135,11 +135,9 @@ final class ProgramReport {
         Map<Integer, Double> moneyByRank = new TreeMap<>();
         Map<Integer, Integer> gainByRank = new TreeMap<>();
         results.items()
-                .forEach(
-                        item -> put(item.candidate().facts(), item.candidate().budgetMoney(), moneyByRank, gainByRank));
+                .forEach(item -> put(item.eligible().facts(), item.eligible().budgetMoney(), moneyByRank, gainByRank));
         results.reserve()
-                .forEach(
-                        item -> put(item.candidate().facts(), item.candidate().budgetMoney(), moneyByRank, gainByRank));
+                .forEach(item -> put(item.eligible().facts(), item.eligible().budgetMoney(), moneyByRank, gainByRank));
         double money = 0;
         int positions = 0;
         for (var entry : moneyByRank.entrySet()) {
@@ -176,10 +174,10 @@ final class ProgramReport {
                     "%-10s %-10s %-26s %6.1f %,9.0f %9d  %-10s %s",
                     item.entry().week(),
                     Printable.of(item.entry().crew()),
-                    Printable.of(item.candidate().facts().spanId()),
+                    Printable.of(item.eligible().facts().spanId()),
                     item.entry().siteHours(),
                     item.budgetMoney(),
-                    item.candidate().facts().positionsGained(),
+                    item.eligible().facts().positionsGained(),
                     item.entry().applyBy(),
                     Printable.of(item.why()));
         }
@@ -265,7 +263,13 @@ final class ProgramReport {
             line(
                     "%nReserve: %s, in the order in which they take the place of a span that fails; first %s.",
                     Counted.of(able.size(), "span"),
-                    Printable.of(first.candidate().facts().spanId()));
+                    Printable.of(first.eligible().facts().spanId()));
+            int others = results.reserve().size() - able.size();
+            if (others > 0) {
+                line(
+                        "  reserve.csv lists %s without a place in that order too, with the reason.",
+                        Counted.of(others, "eligible span"));
+            }
         }
     }
 

@@ -26,11 +26,11 @@ final class Musts {
      */
     static void demandPossible(
             RecordedRun run, List<String> musts, ProgramInputs inputs, Map<String, SpanFacts> facts) {
-        Set<String> candidates = new HashSet<>();
-        inputs.candidates()
-                .forEach(candidate -> candidates.add(candidate.facts().spanId()));
+        Set<String> eligibleSpans = new HashSet<>();
+        inputs.eligibleSpans()
+                .forEach(eligible -> eligibleSpans.add(eligible.facts().spanId()));
         for (String span : musts) {
-            if (!candidates.contains(span)) {
+            if (!eligibleSpans.contains(span)) {
                 List<String> reasons = Objects.requireNonNull(facts.get(span)).reasons();
                 throw new InputException(
                         run.file(),

@@ -28,7 +28,12 @@ public final class ProgramAccount {
         return json.text("currency", summary.currency())
                 .objects("years", years)
                 .number("spans", summary.results().items().size())
-                .number("candidates_not_chosen", summary.results().reserve().size())
+                .number("spans_not_chosen", summary.results().reserve().size())
+                .number(
+                        "reserve",
+                        summary.results().reserve().stream()
+                                .filter(item -> item.place() > 0)
+                                .count())
                 .number("connections", connections.size())
                 .number(
                         "connections_served",

@@ -237,7 +237,7 @@ public final class ProgramRun {
 
         private static Set<String> vaults(ProgramResults results) {
             return results.items().stream()
-                    .map(item -> item.candidate().facts())
+                    .map(item -> item.eligible().facts())
                     .flatMap(facts -> Stream.of(facts.vaultA(), facts.vaultB()))
                     .collect(Collectors.toSet());
         }

@@ -11,12 +11,12 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.spanroom.config.ProgramConfig;
 import org.spanroom.model.program.CalendarRules;
-import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.Closure;
 import org.spanroom.model.program.Connection;
 import org.spanroom.model.program.Costs;
 import org.spanroom.model.program.DuctNetwork;
 import org.spanroom.model.program.DuctOffer;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.SectionOffer;
 import org.spanroom.model.program.SpanFacts;
 import org.spanroom.model.program.YearBudget;
@@ -75,7 +75,7 @@ final class ProgramSetting {
         var plan = new ConnectPlan(network, connections, false);
         return new ProgramInputs(
                 network,
-                candidates(!connections.isEmpty()),
+                eligibleSpans(!connections.isEmpty()),
                 plan.connections(),
                 plan,
                 rules,
@@ -117,32 +117,32 @@ final class ProgramSetting {
         return budgets;
     }
 
-    /** Spans that are worth nothing by themselves are candidates only where connections may need them, or they are a must. */
-    private List<Candidate> candidates(boolean hasConnections) {
-        var candidates = new ArrayList<Candidate>();
+    /** Spans that are worth nothing by themselves are eligible only where connections may need them, or they are a must. */
+    private List<EligibleSpan> eligibleSpans(boolean hasConnections) {
+        var eligibleSpans = new ArrayList<EligibleSpan>();
         Set<String> musts = Set.copyOf(config.must());
         for (int number = 0; number < network.sections().size(); number++) {
             SectionOffer section = network.sections().get(number);
             for (int bin = 0; bin < section.ducts().size(); bin++) {
                 DuctOffer duct = section.ducts().get(bin);
                 if (duct.recovery().isPresent()) {
-                    Candidate candidate = candidate(number, bin, duct, musts.contains(duct.spanId()));
-                    if (hasConnections || candidate.isMust() || candidate.worthMoney() > 0) {
-                        candidates.add(candidate);
+                    EligibleSpan eligible = eligible(number, bin, duct, musts.contains(duct.spanId()));
+                    if (hasConnections || eligible.isMust() || eligible.worthMoney() > 0) {
+                        eligibleSpans.add(eligible);
                     }
                 }
             }
         }
-        return candidates;
+        return eligibleSpans;
     }
 
-    private Candidate candidate(int section, int bin, DuctOffer duct, boolean isMust) {
+    private EligibleSpan eligible(int section, int bin, DuctOffer duct, boolean isMust) {
         SpanFacts span = Objects.requireNonNull(facts.get(duct.spanId()));
         DuctOffer.Recovery recovery = duct.recovery().orElseThrow();
         int leadDays = Math.max(recovery.leadDays(), config.noticeDays());
         int checkDays = span.fieldCheck().isEmpty() ? 0 : config.checkDays();
         LocalDate ready = rules.readyOn().plusDays(Math.max(leadDays, checkDays));
-        return new Candidate(
+        return new EligibleSpan(
                 span,
                 duct,
                 section,

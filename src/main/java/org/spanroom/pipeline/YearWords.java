@@ -57,7 +57,7 @@ final class YearWords {
     }
 
     private String ofSpan(int task) {
-        String who = "span " + inputs.candidates().get(task).facts().spanId() + " of must fits no year: ";
+        String who = "span " + inputs.eligibleSpans().get(task).facts().spanId() + " of must fits no year: ";
         return who
                 + WhyImpossible.words(inputs, problem, task)
                         .orElseGet(() -> tooLarge(problem.tasks().get(task)));

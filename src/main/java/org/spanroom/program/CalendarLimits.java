@@ -64,13 +64,13 @@ final class CalendarLimits {
     private List<Integer> leastFirst(SortedMap<Integer, WorkOrder> orders, int year) {
         var tasks = new ArrayList<Integer>();
         orders.forEach((task, order) -> {
-            if (order.year() == year && !inputs.candidates().get(task).isMust()) {
+            if (order.year() == year && !inputs.eligibleSpans().get(task).isMust()) {
                 tasks.add(task);
             }
         });
         tasks.sort(Comparator.comparingDouble(
                 task -> Objects.requireNonNull(orders.get(task)).priorityMoney()
-                        / Math.max(1, inputs.candidates().get(task).budgetMoney())));
+                        / Math.max(1, inputs.eligibleSpans().get(task).budgetMoney())));
         return tasks;
     }
 

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
-import org.spanroom.model.program.Candidate;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.WorkCalendar;
 import org.spanroom.model.program.WorkOrder;
 import org.spanroom.program.annual.YearPlan;
@@ -22,7 +22,7 @@ final class CalendarUses {
 
     /** Adds up the placed work, and the new ducts of the plan. */
     static CalendarUses of(
-            List<Candidate> candidates,
+            List<EligibleSpan> eligibleSpans,
             YearProblem problem,
             YearPlan plan,
             SortedMap<Integer, WorkOrder> orders,
@@ -31,9 +31,9 @@ final class CalendarUses {
         Map<String, Integer> taskBySpan = new HashMap<>();
         orders.forEach((task, order) -> taskBySpan.put(order.spanId(), task));
         for (WorkCalendar.Entry entry : calendar.entries()) {
-            Candidate candidate =
-                    candidates.get(taskBySpan.getOrDefault(entry.order().spanId(), -1));
-            uses.money[entry.order().year()] += money(candidate, entry.sharedHours());
+            EligibleSpan eligible =
+                    eligibleSpans.get(taskBySpan.getOrDefault(entry.order().spanId(), -1));
+            uses.money[entry.order().year()] += money(eligible, entry.sharedHours());
             uses.hours[entry.order().year()] += entry.siteHours();
         }
         plan.built().forEach((piece, years) -> {
@@ -46,8 +46,8 @@ final class CalendarUses {
     }
 
     /** Returns the cost of a span against the budget where it shares hours with the work before it. */
-    static double money(Candidate candidate, double sharedHours) {
-        return candidate.budgetMoney() - sharedHours * candidate.facts().siteHourMoney() * candidate.budgetRatio();
+    static double money(EligibleSpan eligible, double sharedHours) {
+        return eligible.budgetMoney() - sharedHours * eligible.facts().siteHourMoney() * eligible.budgetRatio();
     }
 
     double money(int year) {

@@ -90,7 +90,7 @@ final class ConnectionOutcomes {
     }
 
     private LocalDate lastDay(int task) {
-        String span = inputs.candidates().get(task).facts().spanId();
+        String span = inputs.eligibleSpans().get(task).facts().spanId();
         return planned.calendar().entries().stream()
                 .filter(entry -> entry.order().spanId().equals(span))
                 .map(WorkCalendar.Entry::days)

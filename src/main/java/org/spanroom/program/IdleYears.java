@@ -49,22 +49,23 @@ public final class IdleYears {
     }
 
     /**
-     * Returns why a program is empty because no candidate has a day, with the first of them as the example.
+     * Returns why a program is empty because no eligible span has a day, with the first of them as the example.
      *
      * @param problem that of the inputs
      */
     public static Optional<String> noCandidate(ProgramInputs inputs, YearProblem problem) {
-        int candidates = inputs.candidates().size();
-        if (candidates == 0) {
-            return Optional.of("no span is a candidate: none that the gates let through has a worth by the program's"
+        int eligibleSpans = inputs.eligibleSpans().size();
+        if (eligibleSpans == 0) {
+            return Optional.of("no span is eligible: none that the gates let through has a worth by the program's"
                     + " objective; check the exclusions of the run, and objective in the program's config");
         }
-        boolean none = IntStream.range(0, candidates)
+        boolean none = IntStream.range(0, eligibleSpans)
                 .allMatch(task -> WhyImpossible.words(inputs, problem, task).isPresent());
         return none
                 ? WhyImpossible.words(inputs, problem, 0)
-                        .map(why -> "none of " + Counted.of(candidates, "candidate") + " has a day in the program; "
-                                + inputs.candidates().get(0).facts().spanId() + ": " + why)
+                        .map(why ->
+                                "none of " + Counted.of(eligibleSpans, "eligible span") + " has a day in the program; "
+                                        + inputs.eligibleSpans().get(0).facts().spanId() + ": " + why)
                 : Optional.empty();
     }
 

@@ -10,11 +10,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.spanroom.model.effort.MoneyRange;
-import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.Connection;
 import org.spanroom.model.program.Costs;
 import org.spanroom.model.program.CurvePoint;
 import org.spanroom.model.program.DuctOffer;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.PriceItem;
 import org.spanroom.model.program.ProgramDucts;
 import org.spanroom.model.program.ProgramItem;
@@ -99,20 +99,20 @@ public final class ProgramAssembler {
     }
 
     private ProgramItem item(int task, WorkCalendar.Entry entry, List<Connection> needing, Optional<String> shares) {
-        Candidate candidate = inputs.candidates().get(task);
-        DuctOffer.Recovery recovery = candidate.recovery();
+        EligibleSpan eligible = inputs.eligibleSpans().get(task);
+        DuctOffer.Recovery recovery = eligible.recovery();
         Double often = chosen.get(task);
-        double budgetMoney = CalendarUses.money(candidate, entry.sharedHours());
+        double budgetMoney = CalendarUses.money(eligible, entry.sharedHours());
         return new ProgramItem(
-                candidate,
+                eligible,
                 entry.order().sectionId(),
                 entry,
-                less(recovery.costs(), entry.sharedHours() * candidate.facts().siteHourMoney()),
+                less(recovery.costs(), entry.sharedHours() * eligible.facts().siteHourMoney()),
                 budgetMoney,
                 needing.stream().map(Connection::name).toList(),
                 chance(recovery),
                 often == null ? OptionalDouble.empty() : OptionalDouble.of(often),
-                WhyChosen.words(candidate, needing, shares, budgetMoney));
+                WhyChosen.words(eligible, needing, shares, budgetMoney));
     }
 
     /** Returns a cost less what sharing saves; its range moves by the same share. */

@@ -4,17 +4,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.spanroom.model.program.CalendarRules;
-import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.Connection;
 import org.spanroom.model.program.Costs;
 import org.spanroom.model.program.DuctNetwork;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.YearBudget;
 
 /**
  * What a program is made of.
  *
  * @param network what the sections offer, spans that are done or have failed already counted
- * @param candidates the spans that may be recovered
+ * @param eligibleSpans the spans that may be recovered
  * @param connections those that are to be served
  * @param connectPlan the same as a design problem
  * @param rules years, crews and days without work
@@ -27,7 +27,7 @@ import org.spanroom.model.program.YearBudget;
  */
 public record ProgramInputs(
         DuctNetwork network,
-        List<Candidate> candidates,
+        List<EligibleSpan> eligibleSpans,
         List<Connection> connections,
         ConnectPlan connectPlan,
         CalendarRules rules,
@@ -38,7 +38,7 @@ public record ProgramInputs(
         Map<String, Integer> previous,
         double changeMoney) {
     public ProgramInputs {
-        candidates = List.copyOf(candidates);
+        eligibleSpans = List.copyOf(eligibleSpans);
         connections = List.copyOf(connections);
         budgets = List.copyOf(budgets);
         previous = Map.copyOf(previous);
@@ -53,7 +53,7 @@ public record ProgramInputs(
     public ProgramInputs withBudgets(List<YearBudget> other) {
         return new ProgramInputs(
                 network,
-                candidates,
+                eligibleSpans,
                 connections,
                 connectPlan,
                 rules,

@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.Connection;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.WorkOrder;
 import org.spanroom.program.annual.Connections;
 import org.spanroom.program.annual.YearPlan;
@@ -19,13 +19,13 @@ final class ProgramOrders {
 
     private ProgramOrders() {}
 
-    /** Returns the orders, in the order of the candidates, by the number of their task. */
+    /** Returns the orders, in the order of the eligible spans, by the number of their task. */
     static SortedMap<Integer, WorkOrder> of(ProgramInputs inputs, Optional<Connections> connections, YearPlan plan) {
         Map<Integer, List<Integer>> demands = connections
                 .map(all -> new ServedWorks(all, plan).demandsByTask())
                 .orElse(Map.of());
         var orders = new TreeMap<Integer, WorkOrder>();
-        for (int task = 0; task < inputs.candidates().size(); task++) {
+        for (int task = 0; task < inputs.eligibleSpans().size(); task++) {
             if (plan.yearOf().get(task) != YearPlan.NEVER) {
                 orders.put(task, order(inputs, plan, task, demands.getOrDefault(task, List.of())));
             }
@@ -34,8 +34,8 @@ final class ProgramOrders {
     }
 
     private static WorkOrder order(ProgramInputs inputs, YearPlan plan, int task, List<Integer> demands) {
-        Candidate candidate = inputs.candidates().get(task);
-        double priority = candidate.worthMoney() + (candidate.isMust() ? MUST : 0);
+        EligibleSpan eligible = inputs.eligibleSpans().get(task);
+        double priority = eligible.worthMoney() + (eligible.isMust() ? MUST : 0);
         LocalDate notAfter = LocalDate.MAX;
         for (int demand : demands) {
             Connection connection = inputs.connectPlan().usable().get(demand);
@@ -46,21 +46,21 @@ final class ProgramOrders {
             notAfter = neededBy.isBefore(notAfter) ? neededBy : notAfter;
         }
         return new WorkOrder(
-                candidate.facts().spanId(),
-                inputs.network().sections().get(candidate.section()).id(),
+                eligible.facts().spanId(),
+                inputs.network().sections().get(eligible.section()).id(),
                 plan.yearOf().get(task),
                 priority,
-                candidate.recovery().siteHours(),
-                candidate.facts().isNight(),
-                candidate.facts().vaultA(),
-                candidate.facts().vaultB(),
-                candidate.facts().sharedAHours(),
-                candidate.facts().sharedBHours(),
-                candidate.facts().district(),
-                candidate.leadDays(),
-                candidate.checkDays(),
-                candidate.recovery().notBefore().orElse(LocalDate.MIN),
+                eligible.recovery().siteHours(),
+                eligible.facts().isNight(),
+                eligible.facts().vaultA(),
+                eligible.facts().vaultB(),
+                eligible.facts().sharedAHours(),
+                eligible.facts().sharedBHours(),
+                eligible.facts().district(),
+                eligible.leadDays(),
+                eligible.checkDays(),
+                eligible.recovery().notBefore().orElse(LocalDate.MIN),
                 notAfter,
-                candidate.closures());
+                eligible.closures());
     }
 }

@@ -140,7 +140,7 @@ public final class ProgramPlanner {
         var lines = new ArrayList<String>();
         for (int task = 0; task < problem.tasks().size(); task++) {
             if (problem.tasks().get(task).isMust() && after.yearOf().get(task) == YearPlan.NEVER) {
-                lines.add("span " + inputs.candidates().get(task).facts().spanId()
+                lines.add("span " + inputs.eligibleSpans().get(task).facts().spanId()
                         + " of must has no place in the calendar: " + whyUnplaced.getOrDefault(task, "no room"));
             }
         }
@@ -161,7 +161,7 @@ public final class ProgramPlanner {
         List<WorkOrder> list = List.copyOf(orders.values());
         WorkCalendar calendar = CrewScheduler.schedule(inputs.rules(), list, SchedulerSettings.forOrders(list.size()));
         return new Attempt(
-                plan, orders, calendar, CalendarUses.of(inputs.candidates(), problem, plan, orders, calendar));
+                plan, orders, calendar, CalendarUses.of(inputs.eligibleSpans(), problem, plan, orders, calendar));
     }
 
     /** Returns the attempt itself if it keeps all limits, or else one with less work that does. */

@@ -7,8 +7,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.spanroom.model.Quantile;
 import org.spanroom.model.effort.AvoidedDig;
-import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.Costs;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.ProgramDucts;
 import org.spanroom.model.program.ProgramItem;
 import org.spanroom.model.program.ProgramTotals;
@@ -42,11 +42,11 @@ final class ProgramSums {
         Costs built = ducts.stream().map(ProgramDucts::costs).reduce(Costs.NONE, Costs::plus);
         totals.add(sum(year, "", "", items, built));
         var columns = new TreeSet<String>();
-        items.forEach(item -> columns.addAll(item.candidate().facts().groups().keySet()));
+        items.forEach(item -> columns.addAll(item.eligible().facts().groups().keySet()));
         for (String column : columns) {
             var byGroup = new TreeMap<String, List<ProgramItem>>();
             for (ProgramItem item : items) {
-                String group = item.candidate().facts().groups().getOrDefault(column, "");
+                String group = item.eligible().facts().groups().getOrDefault(column, "");
                 byGroup.computeIfAbsent(group, none -> new ArrayList<>()).add(item);
             }
             byGroup.forEach((group, of) -> totals.add(sum(year, column, group, of, Costs.NONE)));
@@ -62,7 +62,7 @@ final class ProgramSums {
         var dig = new AvoidedDig();
         Costs costs = built;
         for (ProgramItem item : items) {
-            SpanFacts span = item.candidate().facts();
+            SpanFacts span = item.eligible().facts();
             positions += span.positionsGained();
             expected += span.positionsGained() * item.chanceRatio().orElse(1);
             hours += item.entry().siteHours();
@@ -93,7 +93,7 @@ final class ProgramSums {
             double[] positions = new double[samples];
             for (ProgramItem item : items) {
                 if (item.year() == year) {
-                    addDraws(item.candidate(), positions);
+                    addDraws(item.eligible(), positions);
                 }
             }
             Arrays.sort(positions);
@@ -102,10 +102,10 @@ final class ProgramSums {
         return spreads;
     }
 
-    private static void addDraws(Candidate candidate, double[] positions) {
-        long draws = candidate.recovery().feasibleDraws().orElse(-1L);
+    private static void addDraws(EligibleSpan eligible, double[] positions) {
+        long draws = eligible.recovery().feasibleDraws().orElse(-1L);
         for (int draw = 0; draw < positions.length; draw++) {
-            positions[draw] += (draws >>> draw & 1) * candidate.facts().positionsGained();
+            positions[draw] += (draws >>> draw & 1) * eligible.facts().positionsGained();
         }
     }
 

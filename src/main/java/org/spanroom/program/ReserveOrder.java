@@ -9,13 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.spanroom.model.program.Candidate;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.ProgramItem;
 import org.spanroom.model.program.ReserveItem;
 import org.spanroom.program.annual.YearProblem;
 
 /**
- * The candidates that are not in a program: first those that can take the place of a span that fails, those that the draws choose most often
+ * The eligible spans that are not in a program: first those that can take the place of a span that fails, those that the draws choose most often
  * first, then those that are worth most for their money.
  */
 final class ReserveOrder {
@@ -31,9 +31,9 @@ final class ReserveOrder {
         this.chosen = chosen;
         double highest = 0;
         for (ProgramItem item : items) {
-            inProgram.add(item.candidate().facts().spanId());
-            if (item.connections().isEmpty() && !item.candidate().isMust()) {
-                highest = Math.max(highest, moneyPerPosition(item.candidate(), item.budgetMoney()));
+            inProgram.add(item.eligible().facts().spanId());
+            if (item.connections().isEmpty() && !item.eligible().isMust()) {
+                highest = Math.max(highest, moneyPerPosition(item.eligible(), item.budgetMoney()));
             }
         }
         highestMoney = highest;
@@ -42,54 +42,55 @@ final class ReserveOrder {
     List<ReserveItem> list() {
         var able = new ArrayList<Integer>();
         var unable = new ArrayList<Integer>();
-        for (int task = 0; task < inputs.candidates().size(); task++) {
-            Candidate candidate = inputs.candidates().get(task);
-            if (!inProgram.contains(candidate.facts().spanId())) {
-                boolean isAble = candidate.worthMoney() > 0
+        for (int task = 0; task < inputs.eligibleSpans().size(); task++) {
+            EligibleSpan eligible = inputs.eligibleSpans().get(task);
+            if (!inProgram.contains(eligible.facts().spanId())) {
+                boolean isAble = eligible.worthMoney() > 0
                         && WhyImpossible.words(inputs, problem, task).isEmpty();
                 (isAble ? able : unable).add(task);
             }
         }
         able.sort(Comparator.comparingDouble((Integer task) -> -chosen.getOrDefault(task, 0.0))
-                .thenComparingDouble(task -> -worthPerMoney(inputs.candidates().get(task))));
+                .thenComparingDouble(
+                        task -> -worthPerMoney(inputs.eligibleSpans().get(task))));
         var items = new ArrayList<ReserveItem>();
         able.forEach(task -> items.add(item(items.size() + 1, task)));
         unable.forEach(task -> items.add(item(0, task)));
         return items;
     }
 
-    private static double worthPerMoney(Candidate candidate) {
-        return candidate.worthMoney() / Math.max(1, candidate.budgetMoney());
+    private static double worthPerMoney(EligibleSpan eligible) {
+        return eligible.worthMoney() / Math.max(1, eligible.budgetMoney());
     }
 
-    private static double moneyPerPosition(Candidate candidate, double money) {
-        int positions = candidate.facts().positionsGained();
+    private static double moneyPerPosition(EligibleSpan eligible, double money) {
+        int positions = eligible.facts().positionsGained();
         return positions > 0 ? money / positions : 0;
     }
 
     private ReserveItem item(int place, int task) {
-        Candidate candidate = inputs.candidates().get(task);
+        EligibleSpan eligible = inputs.eligibleSpans().get(task);
         Double often = chosen.get(task);
         return new ReserveItem(
                 place,
-                candidate,
-                inputs.network().sections().get(candidate.section()).id(),
+                eligible,
+                inputs.network().sections().get(eligible.section()).id(),
                 often == null ? OptionalDouble.empty() : OptionalDouble.of(often),
-                whyNot(task, candidate));
+                whyNot(task, eligible));
     }
 
-    private String whyNot(int task, Candidate candidate) {
+    private String whyNot(int task, EligibleSpan eligible) {
         Optional<String> impossible = WhyImpossible.words(inputs, problem, task);
         if (impossible.isPresent()) {
             return impossible.get();
         }
-        if (candidate.worthMoney() <= 0) {
-            return candidate.facts().reasons().isEmpty()
+        if (eligible.worthMoney() <= 0) {
+            return eligible.facts().reasons().isEmpty()
                     ? "it adds nothing that the objective counts"
                     : "only a connection or a must brings it in: "
-                            + String.join(";", candidate.facts().reasons());
+                            + String.join(";", eligible.facts().reasons());
         }
-        double money = moneyPerPosition(candidate, candidate.budgetMoney());
+        double money = moneyPerPosition(eligible, eligible.budgetMoney());
         if (highestMoney > 0 && money > highestMoney) {
             return String.format(
                     Locale.ROOT,

@@ -7,9 +7,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.Connection;
 import org.spanroom.model.program.CurvePoint;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.PriceItem;
 import org.spanroom.model.program.YearBudget;
 import org.spanroom.program.annual.Connections;
@@ -65,9 +65,9 @@ public final class WhatIfs {
 
     private static Amounts amounts(ProgramInputs inputs, YearPlan plan) {
         int positions = 0;
-        for (int task = 0; task < inputs.candidates().size(); task++) {
+        for (int task = 0; task < inputs.eligibleSpans().size(); task++) {
             if (plan.yearOf().get(task) != YearPlan.NEVER) {
-                positions += inputs.candidates().get(task).facts().positionsGained();
+                positions += inputs.eligibleSpans().get(task).facts().positionsGained();
             }
         }
         double money = plan.uses().stream()
@@ -142,9 +142,9 @@ public final class WhatIfs {
     private static YearProblem inDraw(ProgramInputs inputs, YearProblem problem, int draw) {
         var tasks = new ArrayList<Task>();
         for (int number = 0; number < problem.tasks().size(); number++) {
-            Candidate candidate = inputs.candidates().get(number);
+            EligibleSpan eligible = inputs.eligibleSpans().get(number);
             Task task = problem.tasks().get(number);
-            boolean works = (candidate.recovery().feasibleDraws().orElse(-1L) >>> draw & 1) == 1;
+            boolean works = (eligible.recovery().feasibleDraws().orElse(-1L) >>> draw & 1) == 1;
             tasks.add(works ? task : impossible(task));
         }
         return problem.withTasks(tasks);

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.spanroom.model.Counted;
-import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.Connection;
+import org.spanroom.model.program.EligibleSpan;
 
 /** Why a span is in a program, in words. */
 final class WhyChosen {
@@ -19,17 +19,17 @@ final class WhyChosen {
      * @param shares the span before it, whose set-up it shares
      * @param budgetMoney its cost against the budget, what it shares deducted
      */
-    static String words(Candidate candidate, List<Connection> needing, Optional<String> shares, double budgetMoney) {
+    static String words(EligibleSpan eligible, List<Connection> needing, Optional<String> shares, double budgetMoney) {
         var reasons = new ArrayList<String>();
-        if (candidate.isMust()) {
+        if (eligible.isMust()) {
             reasons.add("it is on the list of musts");
         }
         if (!needing.isEmpty()) {
             reasons.add("needed by "
                     + String.join(", ", needing.stream().map(Connection::name).toList()));
         }
-        int positions = candidate.facts().positionsGained();
-        if (candidate.worthMoney() > 0 && positions > 0) {
+        int positions = eligible.facts().positionsGained();
+        if (eligible.worthMoney() > 0 && positions > 0) {
             reasons.add(String.format(
                     Locale.ROOT, "adds %s at %,.0f each", Counted.of(positions, "position"), budgetMoney / positions));
         }

@@ -2,7 +2,7 @@ package org.spanroom.program;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.spanroom.model.program.Candidate;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.program.annual.Task;
 import org.spanroom.program.annual.YearProblem;
 
@@ -15,18 +15,18 @@ public final class WhyImpossible {
         Task of = problem.tasks().get(task);
         return of.firstYear() <= of.lastYear()
                 ? Optional.empty()
-                : Optional.of(words(inputs, inputs.candidates().get(task)));
+                : Optional.of(words(inputs, inputs.eligibleSpans().get(task)));
     }
 
-    private static String words(ProgramInputs inputs, Candidate candidate) {
-        boolean night = candidate.facts().isNight();
+    private static String words(ProgramInputs inputs, EligibleSpan eligible) {
+        boolean night = eligible.facts().isNight();
         if (inputs.rules().crews().stream().noneMatch(crew -> crew.works(night))) {
             return night ? "no crew works nights" : "no crew works days";
         }
         LocalDate last =
                 inputs.rules().years().get(inputs.rules().years().size() - 1).until();
-        return candidate.notBefore().isAfter(last)
-                ? "it cannot begin before " + candidate.notBefore() + "; the program ends on " + last
+        return eligible.notBefore().isAfter(last)
+                ? "it cannot begin before " + eligible.notBefore() + "; the program ends on " + last
                 : "no day of the program is open for it: stop windows, zone dates, change freezes";
     }
 }

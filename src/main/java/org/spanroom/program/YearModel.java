@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.spanroom.model.program.CalendarRules;
-import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.Connection;
 import org.spanroom.model.program.CrewTeam;
 import org.spanroom.model.program.DuctNetwork;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.SectionOffer;
 import org.spanroom.model.program.YearBudget;
 import org.spanroom.program.annual.Connections;
@@ -21,7 +21,7 @@ import org.spanroom.program.annual.Task;
 import org.spanroom.program.annual.Wish;
 import org.spanroom.program.annual.YearProblem;
 
-/** The candidates and connections of a program as a year problem. Candidate {@code i} is task {@code i}. */
+/** The eligible spans and connections of a program as a year problem. Eligible span {@code i} is task {@code i}. */
 public final class YearModel {
     private final ProgramInputs inputs;
     private final WorkDays workDays;
@@ -32,8 +32,8 @@ public final class YearModel {
         this.inputs = inputs;
         this.workDays = new WorkDays(inputs.rules());
         var tasks = new ArrayList<Task>();
-        for (Candidate candidate : inputs.candidates()) {
-            tasks.add(task(candidate));
+        for (EligibleSpan eligible : inputs.eligibleSpans()) {
+            tasks.add(task(eligible));
         }
         problem = new YearProblem(limits(), tasks, 2 * inputs.network().vaults().size(), connections());
     }
@@ -48,53 +48,53 @@ public final class YearModel {
                 .toList();
     }
 
-    private Task task(Candidate candidate) {
-        OptionalInt first = possible(candidate)
-                ? workDays.firstYear(candidate.notBefore(), candidate.closures())
+    private Task task(EligibleSpan eligible) {
+        OptionalInt first = possible(eligible)
+                ? workDays.firstYear(eligible.notBefore(), eligible.closures())
                 : OptionalInt.empty();
-        OptionalInt last = workDays.lastYear(candidate.notBefore(), candidate.closures());
-        Integer planned = inputs.previous().get(candidate.facts().spanId());
+        OptionalInt last = workDays.lastYear(eligible.notBefore(), eligible.closures());
+        Integer planned = inputs.previous().get(eligible.facts().spanId());
         var values = new ArrayList<Double>();
         for (int year = 0; year < inputs.budgets().size(); year++) {
             boolean isChange = planned != null && planned != year;
-            values.add(candidate.worthMoney() * inputs.laterRatio(year) - (isChange ? inputs.changeMoney() : 0));
+            values.add(eligible.worthMoney() * inputs.laterRatio(year) - (isChange ? inputs.changeMoney() : 0));
         }
         return new Task(
                 values,
                 planned == null ? 0 : -inputs.changeMoney(),
-                List.of(candidate.budgetMoney(), candidate.recovery().siteHours()),
+                List.of(eligible.budgetMoney(), eligible.recovery().siteHours()),
                 first.orElse(0),
                 first.isPresent() ? last.orElse(-1) : -1,
-                candidate.isMust(),
-                setUps(candidate));
+                eligible.isMust(),
+                setUps(eligible));
     }
 
     /** Work by night needs a crew that works nights. */
-    private boolean possible(Candidate candidate) {
-        return inputs.rules().crews().stream().anyMatch(crew -> works(crew, candidate));
+    private boolean possible(EligibleSpan eligible) {
+        return inputs.rules().crews().stream().anyMatch(crew -> works(crew, eligible));
     }
 
-    private static boolean works(CrewTeam crew, Candidate candidate) {
-        return crew.works(candidate.facts().isNight());
+    private static boolean works(CrewTeam crew, EligibleSpan eligible) {
+        return crew.works(eligible.facts().isNight());
     }
 
-    private List<SetUp> setUps(Candidate candidate) {
-        int a = place(candidate, candidate.facts().vaultA());
-        int b = place(candidate, candidate.facts().vaultB());
+    private List<SetUp> setUps(EligibleSpan eligible) {
+        int a = place(eligible, eligible.facts().vaultA());
+        int b = place(eligible, eligible.facts().vaultB());
         return List.of(
-                setUp(a, candidate.facts().sharedAHours(), candidate),
-                setUp(b, candidate.facts().sharedBHours(), candidate));
+                setUp(a, eligible.facts().sharedAHours(), eligible),
+                setUp(b, eligible.facts().sharedBHours(), eligible));
     }
 
-    private static SetUp setUp(int place, double hours, Candidate candidate) {
-        double money = hours * candidate.facts().siteHourMoney() * candidate.budgetRatio();
+    private static SetUp setUp(int place, double hours, EligibleSpan eligible) {
+        double money = hours * eligible.facts().siteHourMoney() * eligible.budgetRatio();
         return new SetUp(place, List.of(money, hours));
     }
 
     /** Work by day and work by night at one vault do not share its set-up. */
-    private int place(Candidate candidate, String vault) {
+    private int place(EligibleSpan eligible, String vault) {
         int number = inputs.network().find(vault).orElseThrow();
-        return 2 * number + (candidate.facts().isNight() ? 1 : 0);
+        return 2 * number + (eligible.facts().isNight() ? 1 : 0);
     }
 
     private Optional<Connections> connections() {
@@ -102,9 +102,9 @@ public final class YearModel {
             return Optional.empty();
         }
         Map<Long, Integer> taskOf = new HashMap<>();
-        for (int task = 0; task < inputs.candidates().size(); task++) {
-            Candidate candidate = inputs.candidates().get(task);
-            taskOf.put(key(candidate.section(), candidate.bin()), task);
+        for (int task = 0; task < inputs.eligibleSpans().size(); task++) {
+            EligibleSpan eligible = inputs.eligibleSpans().get(task);
+            taskOf.put(key(eligible.section(), eligible.bin()), task);
         }
         DuctNetwork network = inputs.network();
         var tasks = new ArrayList<List<Integer>>();

@@ -457,7 +457,7 @@ class ProgramCommandTest {
                 "first_day: 1990-01-01|years 1, 2, 3 (1990-01-01 to 1992-12-31) end before the run date",
                 "'stop_windows: [{name: all year, from: 01-01, until: 12-31, zone_kinds: []}]'|is open: stop windows close it (all year)",
                 "'stop_windows: [{name: all year, from: 01-01, until: 12-31, zone_kinds: []}]'|has a day in the program; ",
-                "'objective: {position_money: 0, served_ratio: 0, saving_ratio: 0, length_money_per_m: 0}'|no span is a candidate",
+                "'objective: {position_money: 0, served_ratio: 0, saving_ratio: 0, length_money_per_m: 0}'|no span is eligible",
             })
     void anEmptyProgramSaysWhy(String config, String note) throws IOException {
         CommandRun made = program(config, "--skip", QUICK);
@@ -494,7 +494,7 @@ class ProgramCommandTest {
         assertThat(csv(folder.resolve("out").resolve("reserve.csv")))
                 .extracting(row -> row.get("span_id"))
                 .doesNotContain(failed);
-        assertThat(explain(failed, folder.resolve("out"))).contains("not a candidate");
+        assertThat(explain(failed, folder.resolve("out"))).contains("not eligible");
     }
 
     /** Positions of a span that is done are free: a connection of its section is served before any work, at no cost. */
@@ -564,7 +564,7 @@ class ProgramCommandTest {
         assertThat(explain(chosen.get("span_id"), whole))
                 .contains(chosen.get("first_day"), chosen.get("apply_by"), chosen.get("crew"), chosen.get("why"));
         assertThat(explain(reserve.get("span_id"), whole)).contains(reserve.get("why_not"), "place in the reserve");
-        assertThat(explain(MUST_NOT, whole)).contains("not a candidate", "must_not");
+        assertThat(explain(MUST_NOT, whole)).contains("not eligible", "must_not");
         assertThat(explain(chosen.get("span_id"), whole, "--run", run.toString()))
                 .contains(chosen.get("why"), "Annual program");
         JsonNode json = JSON.readTree(explain(chosen.get("span_id"), whole, "--json"));

@@ -10,13 +10,13 @@ import java.util.OptionalLong;
 import org.spanroom.model.Line;
 import org.spanroom.model.effort.MoneyRange;
 import org.spanroom.model.program.CalendarRules;
-import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.Connection;
 import org.spanroom.model.program.ConnectionStep;
 import org.spanroom.model.program.Costs;
 import org.spanroom.model.program.CurvePoint;
 import org.spanroom.model.program.DuctNetwork;
 import org.spanroom.model.program.DuctOffer;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.NewDuctOffer;
 import org.spanroom.model.program.PriceItem;
 import org.spanroom.model.program.ProgramConnection;
@@ -153,7 +153,7 @@ final class AnnualSample {
                     check.isEmpty() ? first : first.minusDays(14));
             SpanFacts facts = facts(spanId, OptionalInt.of(7), List.of(vaultA, vaultB), permits, check, line);
             return new ProgramItem(
-                    candidate(facts, OptionalLong.of(0b0111)),
+                    eligible(facts, OptionalLong.of(0b0111)),
                     sectionId,
                     entry,
                     costs(1000),
@@ -256,11 +256,11 @@ final class AnnualSample {
         return List.of(
                 new ReserveItem(
                         1,
-                        candidate(first, OptionalLong.of(0b1011)),
+                        eligible(first, OptionalLong.of(0b1011)),
                         "B1",
                         OptionalDouble.of(0.125),
                         "the budget of both years is used up"),
-                new ReserveItem(0, candidate(second, OptionalLong.empty()), "B2", OptionalDouble.empty(), "must not"));
+                new ReserveItem(0, eligible(second, OptionalLong.empty()), "B2", OptionalDouble.empty(), "must not"));
     }
 
     private static List<ProgramTotals> totals() {
@@ -305,8 +305,9 @@ final class AnnualSample {
                 line);
     }
 
-    private static Candidate candidate(SpanFacts facts, OptionalLong draws) {
-        return new Candidate(facts, duct(facts.spanId(), draws), 0, 0, 900, 4000.5, 30, 14, READY_ON, List.of(), false);
+    private static EligibleSpan eligible(SpanFacts facts, OptionalLong draws) {
+        return new EligibleSpan(
+                facts, duct(facts.spanId(), draws), 0, 0, 900, 4000.5, 30, 14, READY_ON, List.of(), false);
     }
 
     private static DuctOffer duct(String spanId, OptionalLong draws) {

@@ -22,12 +22,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ProgramConfigReader;
 import org.spanroom.model.effort.MoneyRange;
 import org.spanroom.model.program.CalendarRules;
-import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.Closure;
 import org.spanroom.model.program.Connection;
 import org.spanroom.model.program.Costs;
 import org.spanroom.model.program.DuctNetwork;
 import org.spanroom.model.program.DuctOffer;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.NewDuctOffer;
 import org.spanroom.model.program.SectionOffer;
 import org.spanroom.model.program.SpanFacts;
@@ -126,13 +126,13 @@ class ProgramSettingTest {
     }
 
     private static List<String> names(ProgramInputs inputs) {
-        return inputs.candidates().stream()
-                .map(candidate -> candidate.facts().spanId())
+        return inputs.eligibleSpans().stream()
+                .map(eligible -> eligible.facts().spanId())
                 .toList();
     }
 
-    private Candidate candidate(String yaml, Facts facts) throws IOException {
-        return inputs(yaml, facts).candidates().get(0);
+    private EligibleSpan eligible(String yaml, Facts facts) throws IOException {
+        return inputs(yaml, facts).eligibleSpans().get(0);
     }
 
     @Test
@@ -172,10 +172,10 @@ class ProgramSettingTest {
     void theBudgetCountsTheCostThatTheConfigNames(String cost, double money) throws IOException {
         ProgramInputs inputs = inputs("budget_cost: " + cost, Facts.PLAIN);
 
-        assertThat(inputs.candidates().get(0).budgetMoney()).isEqualTo(money);
+        assertThat(inputs.eligibleSpans().get(0).budgetMoney()).isEqualTo(money);
         assertThat(inputs.budgetCost().applyAsDouble(new Costs(1_000, new MoneyRange(800, 1_100, 1_300))))
                 .isEqualTo(money);
-        assertThat(inputs.candidates().get(0).budgetRatio()).isCloseTo(money / 1_000, within(1e-12));
+        assertThat(inputs.eligibleSpans().get(0).budgetRatio()).isCloseTo(money / 1_000, within(1e-12));
     }
 
     /** By hand: 4 positions, 700 saved, 50 m, in 3 of 4 draws. */
@@ -193,7 +193,7 @@ class ProgramSettingTest {
                 "objective: {position_money: %s, served_ratio: 1, saving_ratio: %s, length_money_per_m: %s, chance_weighted: %s}"
                         .formatted(position, saving, length, isWeighted);
 
-        assertThat(candidate(yaml, Facts.PLAIN).worthMoney()).isCloseTo(worth, within(1e-9));
+        assertThat(eligible(yaml, Facts.PLAIN).worthMoney()).isCloseTo(worth, within(1e-9));
     }
 
     /** What costs more than new build takes nothing from its worth. */
@@ -201,7 +201,7 @@ class ProgramSettingTest {
     void aLossIsNoWorth() throws IOException {
         var facts = new Facts(List.of(), -900, OptionalInt.empty(), List.of(), List.of(), "");
 
-        assertThat(candidate("objective: {position_money: 10, saving_ratio: 1, chance_weighted: false}", facts)
+        assertThat(eligible("objective: {position_money: 10, saving_ratio: 1, chance_weighted: false}", facts)
                         .worthMoney())
                 .isEqualTo(40);
     }
@@ -219,9 +219,9 @@ class ProgramSettingTest {
         ProgramInputs connected =
                 setting("change_money: 1", excluded, NONE, NONE).inputs(List.of(row), Map.of());
         assertThat(names(connected)).containsExactly("a", "b");
-        assertThat(connected.candidates().get(0).worthMoney()).isZero();
-        assertThat(connected.candidates().get(0).isMust()).isFalse();
-        assertThat(candidate("must: [a]", excluded).isMust()).isTrue();
+        assertThat(connected.eligibleSpans().get(0).worthMoney()).isZero();
+        assertThat(connected.eligibleSpans().get(0).isMust()).isFalse();
+        assertThat(eligible("must: [a]", excluded).isMust()).isTrue();
     }
 
     @Test
@@ -248,11 +248,11 @@ class ProgramSettingTest {
             throws IOException {
         var facts = new Facts(List.of(), 700, OptionalInt.empty(), List.of(), List.of(), check);
 
-        Candidate candidate = candidate("notice_days: " + notice + "~check_days: 40", facts);
+        EligibleSpan eligible = eligible("notice_days: " + notice + "~check_days: 40", facts);
 
-        assertThat(candidate.leadDays()).isEqualTo(leadDays);
-        assertThat(candidate.checkDays()).isEqualTo(checkDays);
-        assertThat(candidate.notBefore()).isEqualTo(notBefore);
+        assertThat(eligible.leadDays()).isEqualTo(leadDays);
+        assertThat(eligible.checkDays()).isEqualTo(checkDays);
+        assertThat(eligible.notBefore()).isEqualTo(notBefore);
     }
 
     @ParameterizedTest
@@ -265,7 +265,7 @@ class ProgramSettingTest {
                         ProgramConfigReader.read(file), all, network(Optional.of(embargo)), NONE, NONE)
                 .inputs(List.of(), Map.of());
 
-        assertThat(inputs.candidates().get(0).notBefore()).isEqualTo(notBefore);
+        assertThat(inputs.eligibleSpans().get(0).notBefore()).isEqualTo(notBefore);
     }
 
     @Test
@@ -294,8 +294,8 @@ class ProgramSettingTest {
 
         assertThat(busy.rules().stops())
                 .containsExactly(new Closure("all", LocalDate.of(2027, 5, 1), LocalDate.of(2027, 5, 9)));
-        assertThat(busy.candidates().get(0).closures()).containsExactly(freeze, school, fair);
-        assertThat(quiet.candidates().get(0).closures()).isEmpty();
+        assertThat(busy.eligibleSpans().get(0).closures()).containsExactly(freeze, school, fair);
+        assertThat(quiet.eligibleSpans().get(0).closures()).isEmpty();
     }
 
     @Test

@@ -13,19 +13,19 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.spanroom.model.program.CalendarRules;
-import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.Closure;
 import org.spanroom.model.program.Connection;
 import org.spanroom.model.program.Costs;
 import org.spanroom.model.program.CrewTeam;
 import org.spanroom.model.program.DuctNetwork;
 import org.spanroom.model.program.DuctOffer;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.SectionOffer;
 import org.spanroom.model.program.SpanFacts;
 import org.spanroom.model.program.YearBudget;
 
 /**
- * Puts the inputs of small programs together for tests: each duct with a recovery is a candidate. Work takes 2 hours, of which half an hour at each
+ * Puts the inputs of small programs together for tests: each duct with a recovery is an eligible span. Work takes 2 hours, of which half an hour at each
  * vault can be shared, an hour on site costs 100, and a position is worth 1,000. The first year begins on February 1, 2027, a Monday.
  */
 final class ProgramCase {
@@ -145,7 +145,7 @@ final class ProgramCase {
         }
         return new ProgramInputs(
                 network,
-                candidates(),
+                eligibleSpans(),
                 plan.connections(),
                 plan,
                 rules,
@@ -166,25 +166,25 @@ final class ProgramCase {
         return new CalendarRules(ON_DATE, years, crews, stops, Map.of());
     }
 
-    private List<Candidate> candidates() {
-        var candidates = new ArrayList<Candidate>();
+    private List<EligibleSpan> eligibleSpans() {
+        var eligibleSpans = new ArrayList<EligibleSpan>();
         for (int number = 0; number < network.sections().size(); number++) {
             SectionOffer section = network.sections().get(number);
             for (int bin = 0; bin < section.ducts().size(); bin++) {
                 if (section.ducts().get(bin).recovery().isPresent()) {
-                    candidates.add(candidate(section, number, bin));
+                    eligibleSpans.add(eligible(section, number, bin));
                 }
             }
         }
-        return candidates;
+        return eligibleSpans;
     }
 
-    private Candidate candidate(SectionOffer section, int number, int bin) {
+    private EligibleSpan eligible(SectionOffer section, int number, int bin) {
         DuctOffer duct = section.ducts().get(bin);
         DuctOffer.Recovery recovery = duct.recovery().orElseThrow();
         SpanFacts facts = facts(section, duct);
         LocalDate ready = ON_DATE.plusDays(recovery.leadDays());
-        return new Candidate(
+        return new EligibleSpan(
                 facts,
                 duct,
                 number,

@@ -54,7 +54,7 @@ class ProgramPlannerTest {
         assertThat(CalendarChecker.problems(inputs.rules(), planned.calendar())).isEmpty();
         assertThat(planned.calendar().unplaced()).isEmpty();
         assertThat(planned.calendar().entries()).hasSize(planned.orders().size());
-        for (int task = 0; task < inputs.candidates().size(); task++) {
+        for (int task = 0; task < inputs.eligibleSpans().size(); task++) {
             int year = planned.plan().yearOf().get(task);
             assertThat(planned.orders().containsKey(task)).isEqualTo(year != YearPlan.NEVER);
             if (year != YearPlan.NEVER) {

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 /**
  * A span that a program recovers.
  *
- * @param candidate the span
+ * @param eligible the span
  * @param sectionId its section
  * @param entry its place in the calendar; the year in its order counts from 0
  * @param costs its cost and range, less what it shares with the work before it
@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * @param why why it is in the program, in one sentence
  */
 public record ProgramItem(
-        Candidate candidate,
+        EligibleSpan eligible,
         String sectionId,
         WorkCalendar.Entry entry,
         Costs costs,

@@ -8,22 +8,22 @@ import org.spanroom.model.program.ReserveItem;
 import org.spanroom.output.table.Column;
 import org.spanroom.output.table.Table;
 
-/** The columns of the candidates that an annual program leaves out. */
+/** The columns of the eligible spans that an annual program leaves out. */
 public final class ReserveColumns {
     /** By which an earlier program is read back. */
     public static final String PLACE = "place";
 
     public static final String WHY_NOT = "why_not";
 
-    /** One row for each candidate that is left out. */
+    /** One row for each eligible span that is left out. */
     public static final Table<Row> RESERVE = Table.plain(
             "reserve",
-            "One row for each candidate that is not in the program: first those that can take the place of a span that fails, in their order.",
+            "One row for each eligible span that is not in the program: first those that can take the place of a span that fails, in their order.",
             List.of(
                     Column.integer(
                             PLACE,
                             "place",
-                            "Place in the order in which candidates take the place of a span that fails, from 1; empty for one that cannot.",
+                            "Place in the order in which eligible spans take the place of a span that fails, from 1; empty for one that cannot.",
                             row -> row.item().place() > 0
                                     ? Optional.of(row.item().place())
                                     : Optional.empty()),
@@ -31,12 +31,12 @@ public final class ReserveColumns {
                             AnnualColumns.SPAN_ID,
                             "span_id",
                             "Name of the span.",
-                            row -> row.item().candidate().facts().spanId()),
+                            row -> row.item().eligible().facts().spanId()),
                     Column.integer(
                             "rank",
                             "rank",
                             "Rank of the span in the run; empty for an excluded one.",
-                            row -> row.item().candidate().facts().rank()),
+                            row -> row.item().eligible().facts().rank()),
                     Column.text(
                             AnnualColumns.SECTION,
                             "section",
@@ -46,20 +46,20 @@ public final class ReserveColumns {
                             "positions",
                             "positions",
                             "Positions that its recovery would add.",
-                            row -> row.item().candidate().facts().positionsGained()),
+                            row -> row.item().eligible().facts().positionsGained()),
                     Column.real(
                             "budget_money",
                             "budget",
                             2,
                             "Its cost as it counts against the budget, done alone.",
-                            row -> row.item().candidate().budgetMoney()),
+                            row -> row.item().eligible().budgetMoney()),
                     Column.real(
                             "worth_money",
                             "worth",
                             2,
                             "What recovering it is worth by itself, in the first year; 0 where only a connection or a must makes it "
                                     + "worth anything.",
-                            row -> row.item().candidate().worthMoney()),
+                            row -> row.item().eligible().worthMoney()),
                     Column.real(
                             "chance_pct",
                             "chance_pct",
@@ -82,13 +82,13 @@ public final class ReserveColumns {
     private ReserveColumns() {}
 
     /**
-     * A candidate that is left out.
+     * An eligible span that is left out.
      *
      * @param samples how many samples the masks of draws have; 0 where nothing was simulated
      */
     public record Row(ReserveItem item, int samples) {
         private OptionalDouble chanceRatio() {
-            OptionalLong draws = item.candidate().recovery().feasibleDraws();
+            OptionalLong draws = item.eligible().recovery().feasibleDraws();
             if (samples == 0 || draws.isEmpty()) {
                 return OptionalDouble.empty();
             }

@@ -46,7 +46,7 @@ public final class ExplanationProgram {
                     .text(
                             "why_not",
                             "because",
-                            "it is not a candidate: not a span of the run, excluded, in must_not, done, or failed");
+                            "it is not eligible: not a span of the run, excluded, in must_not, done, or failed");
         }
         return parts.section("program", "Annual program");
     }

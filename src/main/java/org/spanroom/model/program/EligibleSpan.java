@@ -18,7 +18,7 @@ import java.util.List;
  * @param closures days on which it cannot be done
  * @param isMust whether it must be in the program
  */
-public record Candidate(
+public record EligibleSpan(
         SpanFacts facts,
         DuctOffer duct,
         int section,
@@ -30,7 +30,7 @@ public record Candidate(
         LocalDate notBefore,
         List<Closure> closures,
         boolean isMust) {
-    public Candidate {
+    public EligibleSpan {
         closures = List.copyOf(closures);
     }
 
