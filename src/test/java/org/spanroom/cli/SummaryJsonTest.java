@@ -120,6 +120,18 @@ class SummaryJsonTest {
                         "--iterations",
                         "9"),
                 keys);
+        Path config = Files.writeString(folder.resolve("program.yaml"), "years: [{money: 20000}]\n");
+        collect(
+                json(
+                        "program",
+                        at("run"),
+                        "--config",
+                        config.toString(),
+                        "--output",
+                        at("program"),
+                        "--skip",
+                        "curve,prices,draws"),
+                keys);
         collect(json("report", at("run"), "--output", at("page.html"), "--details", "5"), keys);
         collect(json("learn", "--run", at("run"), "--field-book", book(), "--output", at("learned")), keys);
         collect(json("sheets", at("run"), "--output", at("sheets"), "--top", "2"), keys);
