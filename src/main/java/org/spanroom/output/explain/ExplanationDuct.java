@@ -5,6 +5,7 @@ import java.util.Set;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.RejectedValue;
@@ -27,8 +28,9 @@ final class ExplanationDuct {
                 .word("condition", "condition", duct.condition())
                 .flag("direct_buried", "direct-buried", duct.directBuried())
                 .flag("flooded", "recorded as flooded", duct.flooded())
-                .flag("contents_known", "contents known", contents.known())
+                .flag("contents_known", "", contents.known())
                 .text("contents_source", "", duct.contentsSource().key())
+                .text("", "counts of the contents", counts(duct.contentsSource()))
                 .whole(
                         "positions_reserved",
                         "positions reserved",
@@ -49,6 +51,14 @@ final class ExplanationDuct {
                 .words("assumed", "assumed by the config", sorted(duct.assumed()), Term::key)
                 .table("rejected", "Recorded, but rejected", duct.rejected(), ExplanationDuct::rejected)
                 .section("duct", "Duct " + duct.id() + (duct.bankId().isEmpty() ? "" : " in bank " + duct.bankId()));
+    }
+
+    private static String counts(ContentsSource source) {
+        return switch (source) {
+            case RECORDED -> "recorded";
+            case ASSUMED -> "assumed";
+            case UNKNOWN -> "not known";
+        };
     }
 
     private static List<Term> sorted(Set<Term> terms) {
