@@ -2,7 +2,6 @@ package org.spanroom.output;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -30,6 +29,7 @@ import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.columns.StandingColumns;
 import org.spanroom.output.folder.OutputException;
 import org.spanroom.output.folder.OutputFolder;
+import org.spanroom.output.table.Column;
 import org.spanroom.output.table.Table;
 
 /**
@@ -38,12 +38,14 @@ import org.spanroom.output.table.Table;
  */
 public final class RescoredWriter {
     private final Rescored rescored;
+    private final RescoredCells cells;
     private final ResultFiles files;
     private final List<String> notes = new ArrayList<>();
     private FindingTally findings = FindingTally.of(List.of());
 
     private RescoredWriter(Rescored rescored, ResultFiles files) {
         this.rescored = rescored;
+        this.cells = new RescoredCells(rescored.columns());
         this.files = files;
     }
 
@@ -59,7 +61,9 @@ public final class RescoredWriter {
      * @param fields the owner's own fields of the routes that the earlier run kept
      * @param filter what the spans that are written were asked to be; empty where all are
      * @param kept the spans that are written
-     * @param typical the counts that stood in where none is recorded
+     * @param typical the counts that were used where none is recorded
+     * @param sharedBuildMoney cost of new build where the ranked spans of a section share a trench or bore; empty where that is not known
+     * @param deciders what decides most of the ranked spans
      */
     public record Rescored(
             List<CriterionInfo> criteria,
@@ -71,13 +75,16 @@ public final class RescoredWriter {
             List<String> fields,
             Map<String, String> filter,
             List<RescoredSpan> kept,
-            ContentsScenario typical) {
+            ContentsScenario typical,
+            OptionalDouble sharedBuildMoney,
+            List<String> deciders) {
         public Rescored {
             criteria = List.copyOf(criteria);
             columns = List.copyOf(columns);
             spans = List.copyOf(spans);
             fields = List.copyOf(fields);
             kept = List.copyOf(kept);
+            deciders = List.copyOf(deciders);
         }
     }
 
@@ -98,7 +105,7 @@ public final class RescoredWriter {
      */
     public static WrittenResults write(Rescored rescored, Origin origin, OutputSettings settings, OutputFolder folder) {
         int spans = rescored.kept().size();
-        ContentsAccount contents = ContentsAccount.of(contents(rescored), rescored.typical());
+        ContentsAccount contents = ContentsAccount.of(contents(rescored), rescored.typical(), rescored.deciders());
         String about = AboutFile.of(origin.run(), rescored.filter(), contents, origin.outputCrs());
         try (var files = new ResultFiles(folder.path(), settings, origin.run().startedAt(), spans, about)) {
             var writer = new RescoredWriter(rescored, files);
@@ -200,37 +207,31 @@ public final class RescoredWriter {
 
     /** Lengths are added up as the earlier run wrote them, to the millimeter. */
     private RankTotals totals() {
-        int gained = rescored.columns().indexOf(SpanColumns.POSITIONS_GAINED.name());
-        int length = rescored.columns().indexOf(SpanColumns.LENGTH.name());
-        int drawn = rescored.columns().indexOf(SpanColumns.DRAWN_LENGTH.name());
-        int[] kept = KeptColumns.all(rescored.fields()).stream()
-                .mapToInt(column -> rescored.columns().indexOf(column.name()))
-                .toArray();
+        List<String> kept =
+                KeptColumns.all(rescored.fields()).stream().map(Column::name).toList();
         var tally = new SpanTally();
         for (RescoredSpan span : rescored.spans()) {
             tally.add(
                     span,
-                    (long) Math.max(0, number(span, gained)),
-                    number(span, length),
-                    number(span, drawn),
-                    Arrays.stream(kept).mapToObj(place -> text(span, place)).toList());
+                    (long) Math.max(0, cells.number(span, SpanColumns.POSITIONS_GAINED)),
+                    cells.number(span, SpanColumns.LENGTH),
+                    cells.number(span, SpanColumns.DRAWN_LENGTH),
+                    kept.stream().map(field -> cells.text(span, field)).toList());
         }
         return tally.take();
     }
 
     /** A run of an earlier version did not write where contents are known from; nothing is then counted. */
     private static ContentsCounts contents(Rescored rescored) {
-        int place = rescored.columns().indexOf(SpanColumns.CONTENTS_SOURCE.name());
-        int assumed = rescored.columns().indexOf(SpanColumns.ASSUMED.name());
+        var cells = new RescoredCells(rescored.columns());
         ContentsCounts counts = ContentsCounts.NONE;
         for (RescoredSpan span : rescored.spans()) {
-            String word = place < 0 ? "" : String.valueOf(span.recorded().get(place));
+            String word = cells.text(span, SpanColumns.CONTENTS_SOURCE);
             for (ContentsSource source : ContentsSource.values()) {
                 if (source.key().equals(word)) {
-                    boolean innerducts = assumed >= 0
-                            && List.of(String.valueOf(span.recorded().get(assumed))
-                                            .split(";", -1))
-                                    .contains(Term.INNERDUCT_COUNT.key());
+                    boolean innerducts = List.of(
+                                    cells.text(span, SpanColumns.ASSUMED).split(";", -1))
+                            .contains(Term.INNERDUCT_COUNT.key());
                     counts = counts.plus(source, span.rank().isPresent(), innerducts);
                 }
             }
@@ -244,23 +245,14 @@ public final class RescoredWriter {
                 rescored.currency(),
                 sumOfRanked(MoneyColumns.RECOVERY_MONEY.name()),
                 sumOfRanked(MoneyColumns.NEW_BUILD_MONEY.name()),
-                OptionalDouble.empty(),
+                rescored.sharedBuildMoney(),
                 Optional.empty());
     }
 
     private double sumOfRanked(String column) {
-        int place = rescored.columns().indexOf(column);
         return Cents.money(rescored.spans().stream()
                 .filter(span -> span.rank().isPresent())
-                .mapToDouble(span -> Cents.of(number(span, place)))
+                .mapToDouble(span -> Cents.of(cells.number(span, column)))
                 .sum());
-    }
-
-    private static String text(RescoredSpan span, int place) {
-        return place >= 0 && span.recorded().get(place) instanceof String text ? text : "";
-    }
-
-    private static double number(RescoredSpan span, int place) {
-        return place >= 0 && span.recorded().get(place) instanceof Number number ? number.doubleValue() : 0;
     }
 }

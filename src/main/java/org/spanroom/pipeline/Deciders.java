@@ -5,12 +5,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.pull.LimitKind;
+import org.spanroom.model.pull.LimitUse;
 import org.spanroom.model.rank.Assessment;
 
 /**
@@ -45,10 +47,24 @@ final class Deciders {
 
         /** Takes a ranked span. */
         void add(Assessment assessed) {
+            add(
+                    assessed.span().duct().assumed().contains(Term.INSIDE_DIAMETER),
+                    assessed.room().bindingRule(),
+                    assessed.pull().outcome().findTightest().map(LimitUse::kind));
+        }
+
+        /**
+         * Takes a ranked span, in the same way.
+         *
+         * @param assumedBore whether its inside diameter is assumed
+         * @param rule that sets its number of cable positions
+         * @param limit that its pull comes closest to, if it has any
+         */
+        void add(boolean assumedBore, String rule, Optional<LimitKind> limit) {
             ranked++;
-            boreAssumed += assessed.span().duct().assumed().contains(Term.INSIDE_DIAMETER) ? 1 : 0;
-            rules.merge(assessed.room().bindingRule(), 1L, Long::sum);
-            assessed.pull().outcome().findTightest().ifPresent(use -> limits.merge(use.kind(), 1L, Long::sum));
+            boreAssumed += assumedBore ? 1 : 0;
+            rules.merge(rule, 1L, Long::sum);
+            limit.ifPresent(kind -> limits.merge(kind, 1L, Long::sum));
         }
 
         private void addAll(Counts other) {

@@ -117,6 +117,7 @@ public final class RescoreRun {
                 spans.stream().filter(selection.of(table, RescoredSpan::lonLat)).toList();
         Set<String> keptIds = kept.stream().map(RescoredSpan::spanId).collect(Collectors.toSet());
         progress.end(String.format(Locale.ROOT, "%,d spans", spans.size()));
+        var sums = new RescoredSums(recorded.columns(), spans);
         return new RescoredWriter.Rescored(
                 rescoring.criteria(),
                 recorded.columns(),
@@ -127,7 +128,9 @@ public final class RescoreRun {
                 fields,
                 selection.asked(),
                 kept,
-                config.scenarios().typical());
+                config.scenarios().typical(),
+                sums.sharedBuildMoney(),
+                sums.deciders());
     }
 
     /** Of the files of a run only its GeoPackage has every table with its shapes; CSV files without shapes make other CSV files. */

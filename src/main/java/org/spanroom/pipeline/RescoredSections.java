@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.spanroom.model.network.ContentsSource;
-import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RescoredSpan;
+import org.spanroom.output.RescoredCells;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.table.Column;
 import org.spanroom.rank.SectionGroups;
@@ -27,12 +27,12 @@ final class RescoredSections {
             SpanColumns.POSITIONS_AFTER,
             SpanColumns.POSITIONS_GAINED);
 
-    private final List<String> columns;
+    private final RescoredCells cells;
     private final List<RescoredSpan> spans;
     private final Set<String> keptIds;
 
-    private RescoredSections(List<String> columns, List<RescoredSpan> spans, Set<String> keptIds) {
-        this.columns = columns;
+    private RescoredSections(RescoredCells cells, List<RescoredSpan> spans, Set<String> keptIds) {
+        this.cells = cells;
         this.spans = spans;
         this.keptIds = keptIds;
     }
@@ -46,13 +46,14 @@ final class RescoredSections {
      * @return the best first; nothing where the earlier run did not write what they are made of
      */
     static Optional<List<RankedSection>> find(List<String> columns, List<RescoredSpan> spans, Set<String> keptIds) {
-        boolean written = NEEDED.stream().map(Column::name).allMatch(columns::contains);
-        return written ? Optional.of(new RescoredSections(columns, spans, keptIds).sections()) : Optional.empty();
+        var cells = new RescoredCells(columns);
+        boolean written = cells.has(NEEDED.stream().map(Column::name).toList());
+        return written ? Optional.of(new RescoredSections(cells, spans, keptIds).sections()) : Optional.empty();
     }
 
     private List<RankedSection> sections() {
         int ranked = (int) spans.stream().filter(RescoredSections::isRanked).count();
-        var groups = SectionGroups.of(spans.size(), ranked, place -> key(spans.get(place)));
+        var groups = SectionGroups.of(spans.size(), ranked, place -> RescoredSums.section(spans.get(place), cells));
         var sections = new ArrayList<RankedSection>(groups.size());
         for (int section = 0; section < groups.size(); section++) {
             if (isKept(groups.members(section))) {
@@ -73,35 +74,27 @@ final class RescoredSections {
             RescoredSpan span = spans.get(place);
             counts = counts.plus(
                             isRanked(span),
-                            Boolean.TRUE.equals(value(span, SpanColumns.SPARE)),
-                            (int) number(span, SpanColumns.POSITIONS_NOW),
-                            (int) number(span, SpanColumns.POSITIONS_AFTER),
-                            (int) number(span, SpanColumns.POSITIONS_GAINED))
+                            Boolean.TRUE.equals(cells.value(span, SpanColumns.SPARE.name())),
+                            (int) cells.number(span, SpanColumns.POSITIONS_NOW),
+                            (int) cells.number(span, SpanColumns.POSITIONS_AFTER),
+                            (int) cells.number(span, SpanColumns.POSITIONS_GAINED))
                     .plusAssumed(isRanked(span) && isAssumed(span) ? 1 : 0);
         }
         RescoredSpan first = spans.get(groups.first(section));
         var rank = section < groups.countRanked() ? OptionalInt.of(section + 1) : OptionalInt.empty();
-        return new RankedSection(key(first), rank, counts, first(first));
+        return new RankedSection(RescoredSums.section(first, cells), rank, counts, first(first));
     }
 
     private RankedSection.First first(RescoredSpan span) {
         return new RankedSection.First(
                 span.spanId(),
-                text(span, SpanColumns.VAULT_A),
-                text(span, SpanColumns.VAULT_B),
+                cells.text(span, SpanColumns.VAULT_A),
+                cells.text(span, SpanColumns.VAULT_B),
                 span.rank(),
                 span.score().totalPoints(),
-                number(span, SpanColumns.LENGTH),
+                cells.number(span, SpanColumns.LENGTH),
                 span.verdict().cautionCount(),
                 span.lonLat());
-    }
-
-    private SectionKey key(RescoredSpan span) {
-        return SectionKey.of(
-                text(span, SpanColumns.BANK),
-                text(span, SpanColumns.DUCT),
-                text(span, SpanColumns.VAULT_A),
-                text(span, SpanColumns.VAULT_B));
     }
 
     private static boolean isRanked(RescoredSpan span) {
@@ -109,20 +102,6 @@ final class RescoredSections {
     }
 
     private boolean isAssumed(RescoredSpan span) {
-        return columns.contains(SpanColumns.CONTENTS_SOURCE.name())
-                && text(span, SpanColumns.CONTENTS_SOURCE).equals(ContentsSource.ASSUMED.key());
-    }
-
-    private Object value(RescoredSpan span, Column<?> column) {
-        Object value = span.recorded().get(columns.indexOf(column.name()));
-        return value == null ? "" : value;
-    }
-
-    private String text(RescoredSpan span, Column<?> column) {
-        return value(span, column).toString();
-    }
-
-    private double number(RescoredSpan span, Column<?> column) {
-        return value(span, column) instanceof Number number ? number.doubleValue() : 0;
+        return cells.text(span, SpanColumns.CONTENTS_SOURCE).equals(ContentsSource.ASSUMED.key());
     }
 }

@@ -22,8 +22,19 @@ final class SharedBuild {
 
     /** Takes a ranked span; each span once, several spans at a time by several threads. */
     void add(int number, Effort effort, SpanOffer.NewDuctCost newDuct) {
-        ownMoney[number] = (float) effort.newBuildMoney();
-        besideMoney[number] = (float) (effort.newBuild().ducts() * newDuct.furtherMoney());
+        add(number, effort.newBuildMoney(), effort.newBuild().ducts(), newDuct.furtherMoney());
+    }
+
+    /**
+     * Takes a ranked span, in the same way.
+     *
+     * @param buildMoney cost of its new build alone
+     * @param ducts how many new ducts that are
+     * @param furtherDuctMoney cost of one of them in a trench or bore that is there
+     */
+    void add(int number, double buildMoney, double ducts, double furtherDuctMoney) {
+        ownMoney[number] = (float) buildMoney;
+        besideMoney[number] = (float) (ducts * furtherDuctMoney);
     }
 
     /**

@@ -53,7 +53,6 @@ class RescoreTest {
             "build_likely_money",
             "build_high_money",
             "saving_low_money",
-            "build_shared_money",
             "saving_likely_money",
             "saving_high_money");
 
@@ -111,6 +110,10 @@ class RescoreTest {
         double ranked = again.path("spans_ranked").asDouble();
         assertThat(again.at("/lengths_m/spans_ranked").asDouble())
                 .isCloseTo(whole.at("/lengths_m/spans_ranked").asDouble(), within(0.0005 * ranked));
+        // What is kept of a span has seven digits, and columns have cents.
+        assertThat(again.at("/money_ranked/build_shared_money").asDouble())
+                .isCloseTo(whole.at("/money_ranked/build_shared_money").asDouble(), within(0.02 * ranked));
+        assertThat(again.at("/contents/deciders")).hasSize(2);
         assertThat(again.path("rescored_from").asText())
                 .isEqualTo(runs.resolve("first").toString());
         assertThat(again.path("notes"))
@@ -122,12 +125,11 @@ class RescoreTest {
         for (ObjectNode record : List.of(again, whole)) {
             record.remove(List.of("started_at", "rescored_from", "notes", "field_checks", "scenarios"));
             // What is missing and what it might be is for a whole run to say.
-            ((ObjectNode) record.path("contents")).remove(List.of("missing", "to_assume", "deciders", "by_scenario"));
+            ((ObjectNode) record.path("contents")).remove(List.of("missing", "to_assume", "by_scenario"));
             ((ObjectNode) record.path("lengths_m")).remove("spans_ranked");
-            // What one trench for a section would cost is for a whole run to say too. Of likely money the record of the
-            // other scoring says the same, to the cent; totals of drawings it has
-            // none.
+            // The record of the other scoring has no totals of drawings.
             ((ObjectNode) record.path("money_ranked")).remove(DRAWN);
+            ((ObjectNode) record.path("money_ranked")).remove("build_shared_money");
             ((ObjectNode) record.at("/config/output")).remove("folder");
         }
         assertThat(again).isEqualTo(whole);

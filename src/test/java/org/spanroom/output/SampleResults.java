@@ -99,7 +99,7 @@ public final class SampleResults {
             counts =
                     counts.plus(span.span().duct().contentsSource(), span.rank().isPresent(), false);
         }
-        return ContentsAccount.of(counts, new ContentsScenario(3, 2, 0.5));
+        return ContentsAccount.of(counts, new ContentsScenario(3, 2, 0.5), List.of());
     }
 
     /** All spans are of one section. */

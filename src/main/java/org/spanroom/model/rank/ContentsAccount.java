@@ -29,9 +29,9 @@ public record ContentsAccount(
         scenarios = List.copyOf(scenarios);
     }
 
-    /** Returns an account of counts alone, for a run that was read back. */
-    public static ContentsAccount of(ContentsCounts counts, ContentsScenario typical) {
-        return new ContentsAccount(counts, typical, List.of(), List.of(), List.of(), List.of());
+    /** Returns an account of what is known of a run that was read back. */
+    public static ContentsAccount of(ContentsCounts counts, ContentsScenario typical, List<String> deciders) {
+        return new ContentsAccount(counts, typical, List.of(), List.of(), deciders, List.of());
     }
 
     /** Returns the word for what the ranking rests on: recorded, partly_assumed, assumed, or unknown where most contents are. */
