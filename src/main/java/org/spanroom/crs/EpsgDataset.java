@@ -19,8 +19,7 @@ import org.geotools.api.referencing.NoSuchAuthorityCodeException;
 import org.geotools.api.referencing.crs.CompoundCRS;
 import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
 import org.geotools.referencing.CRS;
-import org.geotools.util.factory.GeoTools;
-import org.geotools.util.factory.Hints;
+import org.jspecify.annotations.Nullable;
 import org.spanroom.parallel.BackgroundTask;
 import org.spanroom.unpack.PrivateDirectory;
 
@@ -44,6 +43,7 @@ final class EpsgDataset {
     private static final Map<Integer, ReferenceSystem> FOUND = new ConcurrentHashMap<>();
 
     private static boolean opened;
+    private static volatile @Nullable BackgroundTask<?> opening;
 
     static {
         Quiet.install();
@@ -53,14 +53,21 @@ final class EpsgDataset {
 
     /**
      * Begins to open the dataset beside other work. Its failure has no effect: whatever asks for a system meets it too.
-     *
-     * <p>What GeoTools's classes share is loaded first and on this thread: two threads that load classes which need one another wait for
-     * each other without end.
      */
     static void beginToOpen() {
-        GeoTools.getVersion();
-        Hints.getSystemDefault(Hints.LENIENT_DATUM_SHIFT);
-        BackgroundTask.run("epsg", () -> decode(KnownSystems.WEB_MERCATOR_CODE));
+        opening = BackgroundTask.run("epsg", () -> decoded(KnownSystems.WEB_MERCATOR_CODE));
+    }
+
+    /**
+     * Waits until the dataset is open, if that has begun. Nothing else may use GeoTools before: two threads that load classes which need
+     * one another would wait for each other without end.
+     */
+    static void awaitOpening() {
+        BackgroundTask<?> begun = opening;
+        if (begun != null) {
+            begun.awaitQuietly();
+            opening = null;
+        }
     }
 
     /** The files are unpacked here; where GeoTools looks for them elsewhere, it does so when it is first asked for a system. */
@@ -142,6 +149,11 @@ final class EpsgDataset {
 
     /** Returns GeoTools's own object for a code, easting or longitude first. */
     static CoordinateReferenceSystem decode(int code) {
+        awaitOpening();
+        return decoded(code);
+    }
+
+    private static CoordinateReferenceSystem decoded(int code) {
         open(code);
         try {
             return CRS.decode("EPSG:" + code, true);

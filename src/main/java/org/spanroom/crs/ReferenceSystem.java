@@ -68,6 +68,11 @@ public final class ReferenceSystem {
         EpsgDataset.beginToOpen();
     }
 
+    /** Waits until the dataset is open, if that has begun: to be called before other parts of the library that has it are used. */
+    public static void awaitDataset() {
+        EpsgDataset.awaitOpening();
+    }
+
     /** Returns longitude and latitude in degrees on WGS 84, the system of GeoJSON. */
     public static ReferenceSystem crs84() {
         return KnownSystems.CRS84;

@@ -49,6 +49,7 @@ final class WktReader {
      */
     static CoordinateReferenceSystem parse(String text) {
         Quiet.install();
+        EpsgDataset.awaitOpening();
         demandShallow(text);
         try {
             return CRS.parseWKT(AXIS.matcher(text).replaceAll(""));

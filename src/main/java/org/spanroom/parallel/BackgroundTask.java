@@ -70,6 +70,15 @@ public final class BackgroundTask<T> {
         }
     }
 
+    /** Waits until the work has ended, whatever came of it. */
+    public void awaitQuietly() {
+        try {
+            await();
+        } catch (RuntimeException | Error failure) {
+            // Who needs its result finds out again.
+        }
+    }
+
     /** Returns whether a thread of its own is at work; a wait for a result would take time. */
     public boolean isUnderWay() {
         return !deferred && !task.isDone();

@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.spanroom.config.NearestWord;
 import org.spanroom.config.RunConfig;
+import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.input.AreasReader;
 import org.spanroom.output.Selection;
 import org.spanroom.output.table.Column;
@@ -35,6 +36,7 @@ public record SpanChoice(Optional<String> where, Optional<Path> within) {
         if (where.isEmpty() && within.isEmpty()) {
             return Selection.ALL;
         }
+        ReferenceSystem.awaitDataset();
         var asked = new LinkedHashMap<String, String>();
         Optional<Supplier<Condition>> conditions = where.map(text -> conditions(text, spans));
         where.ifPresent(text -> asked.put("where", text));
