@@ -26,7 +26,7 @@ final class CompareReport {
             SpanMove.Cause.GONE, "only in the first run",
             SpanMove.Cause.EXCLUDED, "no longer ranked",
             SpanMove.Cause.ADMITTED, "newly ranked",
-            SpanMove.Cause.SCORE, "own score changed, with or without a change of rank",
+            SpanMove.Cause.SCORE, "own score changed, with or without a change of rank; excluded spans too",
             SpanMove.Cause.OTHERS, "moved because other spans moved",
             SpanMove.Cause.REASON, "excluded for a different reason"));
 

@@ -96,8 +96,9 @@ final class InputOptions {
 
     /** Returns the config as these options override it. */
     RunConfig apply() {
-        ReferenceSystem.beginToOpenDataset();
         RunConfig base = config == null ? ShippedConfig.get() : ConfigReader.read(config);
+        // Only for a config that can be used: the end of the program waits for it.
+        ReferenceSystem.beginToOpenDataset();
         InputConfig inputs = base.inputs();
         inputs = inputs.withRoutes(layer(inputs.routes(), routes, routesLayer));
         inputs = inputs.withVaults(layer(inputs.vaults(), vaults, vaultsLayer));

@@ -51,7 +51,7 @@ final class ProgramReport {
 
     private void totals() {
         int positions = results.items().stream()
-                .mapToInt(item -> item.eligible().facts().positionsGained())
+                .mapToInt(item -> item.span().facts().positionsGained())
                 .sum();
         line(
                 "%n%s in %s add %s. Value of the program: %,.0f %s, which is its positions and connections at the "
@@ -134,10 +134,8 @@ final class ProgramReport {
         }
         Map<Integer, Double> moneyByRank = new TreeMap<>();
         Map<Integer, Integer> gainByRank = new TreeMap<>();
-        results.items()
-                .forEach(item -> put(item.eligible().facts(), item.eligible().budgetMoney(), moneyByRank, gainByRank));
-        results.reserve()
-                .forEach(item -> put(item.eligible().facts(), item.eligible().budgetMoney(), moneyByRank, gainByRank));
+        results.items().forEach(item -> put(item.span().facts(), item.span().budgetMoney(), moneyByRank, gainByRank));
+        results.reserve().forEach(item -> put(item.span().facts(), item.span().budgetMoney(), moneyByRank, gainByRank));
         double money = 0;
         int positions = 0;
         for (var entry : moneyByRank.entrySet()) {
@@ -174,10 +172,10 @@ final class ProgramReport {
                     "%-10s %-10s %-26s %6.1f %,9.0f %9d  %-10s %s",
                     item.entry().week(),
                     Printable.of(item.entry().crew()),
-                    Printable.of(item.eligible().facts().spanId()),
+                    Printable.of(item.span().facts().spanId()),
                     item.entry().siteHours(),
                     item.budgetMoney(),
-                    item.eligible().facts().positionsGained(),
+                    item.span().facts().positionsGained(),
                     item.entry().applyBy(),
                     Printable.of(item.why()));
         }
@@ -263,7 +261,7 @@ final class ProgramReport {
             line(
                     "%nReserve: %s, in the order in which they take the place of a span that fails; first %s.",
                     Counted.of(able.size(), "span"),
-                    Printable.of(first.eligible().facts().spanId()));
+                    Printable.of(first.span().facts().spanId()));
             int others = results.reserve().size() - able.size();
             if (others > 0) {
                 line(

@@ -107,6 +107,11 @@ final class SpanroomCommand implements Runnable {
     /** Ends the program with a message if a thread dies that no other waits for: it may have held a part of the work. */
     static void endWithAnyThread(Console console, Stopping stopping) {
         Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> {
+            if (Stopping.isUnderWay()) {
+                // The end waits for this very thread where it is one that clears up; to ask for an end again would wait
+                // for ever.
+                return;
+            }
             int code = failure(failure, console);
             stopping.endListening();
             System.exit(code);

@@ -24,7 +24,7 @@ import org.spanroom.parallel.BackgroundTask;
 import org.spanroom.unpack.PrivateDirectory;
 
 /**
- * The EPSG dataset that GeoTools carries, opened when first requested, which takes most of a second.
+ * The EPSG dataset that GeoTools carries, opened when first requested.
  *
  * <p>It is unpacked into files, which go to a {@link PrivateDirectory}.
  */
@@ -70,16 +70,18 @@ final class EpsgDataset {
         }
     }
 
-    /** The files are unpacked here; where GeoTools looks for them elsewhere, it does so when it is first asked for a system. */
+    /**
+     * Opens the dataset when first called. In a directory that the user names, GeoTools unpacks it itself when it is first asked for a
+     * system: so for that one, since another takes as long again. The end of the program waits for both.
+     */
     private static synchronized void open(int code) {
         if (!opened) {
             boolean ours = System.getProperty(DIRECTORY_PROPERTY) == null;
             PrivateDirectory.unpack(DIRECTORY_PROPERTY, "epsg", () -> {
                 if (ours) {
                     EpsgFiles.place(Path.of(System.getProperty(DIRECTORY_PROPERTY, "")));
-                } else {
-                    CRS.decode("EPSG:" + code, true);
                 }
+                CRS.decode("EPSG:" + code, true);
             });
             opened = true;
         }

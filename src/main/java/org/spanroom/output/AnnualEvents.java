@@ -38,7 +38,7 @@ final class AnnualEvents {
     private static List<AnnualEvent> permits(ProgramResults results) {
         Map<LocalDate, List<Subject>> byDay = new TreeMap<>();
         for (ProgramItem item : results.items()) {
-            SpanFacts facts = item.eligible().facts();
+            SpanFacts facts = item.span().facts();
             String permits = facts.permits().isEmpty() ? "" : " (" + String.join(", ", facts.permits()) + ")";
             add(byDay, item.entry().applyBy(), new Subject(facts.spanId(), facts.spanId() + permits));
         }
@@ -57,7 +57,7 @@ final class AnnualEvents {
         Map<LocalDate, List<Subject>> byDay = new TreeMap<>();
         for (ProgramItem item : items) {
             if (AnnualColumns.isChecked(item)) {
-                SpanFacts facts = item.eligible().facts();
+                SpanFacts facts = item.span().facts();
                 String check = String.format(
                         "%s: %s; %s to %s, work from %s",
                         facts.spanId(),
@@ -110,7 +110,7 @@ final class AnnualEvents {
     }
 
     private static String span(ProgramItem item) {
-        SpanFacts facts = item.eligible().facts();
+        SpanFacts facts = item.span().facts();
         LocalDate first = AnnualColumns.firstDay(item.entry());
         LocalDate last = AnnualColumns.lastDay(item.entry());
         return String.format(

@@ -54,7 +54,7 @@ final class Deciders {
         }
 
         /**
-         * Takes a ranked span, in the same way.
+         * Takes a ranked span by its figures.
          *
          * @param assumedBore whether its inside diameter is assumed
          * @param rule that sets its number of cable positions

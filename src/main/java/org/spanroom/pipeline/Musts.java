@@ -26,11 +26,10 @@ final class Musts {
      */
     static void demandPossible(
             RecordedRun run, List<String> musts, ProgramInputs inputs, Map<String, SpanFacts> facts) {
-        Set<String> eligibleSpans = new HashSet<>();
-        inputs.eligibleSpans()
-                .forEach(eligible -> eligibleSpans.add(eligible.facts().spanId()));
+        Set<String> eligible = new HashSet<>();
+        inputs.eligibleSpans().forEach(span -> eligible.add(span.facts().spanId()));
         for (String span : musts) {
-            if (!eligibleSpans.contains(span)) {
+            if (!eligible.contains(span)) {
                 List<String> reasons = Objects.requireNonNull(facts.get(span)).reasons();
                 throw new InputException(
                         run.file(),

@@ -237,7 +237,7 @@ public final class ProgramRun {
 
         private static Set<String> vaults(ProgramResults results) {
             return results.items().stream()
-                    .map(item -> item.eligible().facts())
+                    .map(item -> item.span().facts())
                     .flatMap(facts -> Stream.of(facts.vaultA(), facts.vaultB()))
                     .collect(Collectors.toSet());
         }
@@ -246,7 +246,7 @@ public final class ProgramRun {
             var notes = new ArrayList<>(planned.shortfalls());
             notes.addAll(IdleYears.words(inputs.rules()));
             if (planned.calendar().entries().isEmpty()) {
-                IdleYears.noCandidate(inputs, model.problem()).ifPresent(notes::add);
+                IdleYears.noEligibleSpan(inputs, model.problem()).ifPresent(notes::add);
             }
             ProgramNames.unknownDistricts(request.config(), settings.facts().values())
                     .ifPresent(notes::add);

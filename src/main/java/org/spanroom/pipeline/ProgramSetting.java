@@ -126,9 +126,9 @@ final class ProgramSetting {
             for (int bin = 0; bin < section.ducts().size(); bin++) {
                 DuctOffer duct = section.ducts().get(bin);
                 if (duct.recovery().isPresent()) {
-                    EligibleSpan eligible = eligible(number, bin, duct, musts.contains(duct.spanId()));
-                    if (hasConnections || eligible.isMust() || eligible.worthMoney() > 0) {
-                        eligibleSpans.add(eligible);
+                    EligibleSpan span = span(number, bin, duct, musts.contains(duct.spanId()));
+                    if (hasConnections || span.isMust() || span.worthMoney() > 0) {
+                        eligibleSpans.add(span);
                     }
                 }
             }
@@ -136,7 +136,7 @@ final class ProgramSetting {
         return eligibleSpans;
     }
 
-    private EligibleSpan eligible(int section, int bin, DuctOffer duct, boolean isMust) {
+    private EligibleSpan span(int section, int bin, DuctOffer duct, boolean isMust) {
         SpanFacts span = Objects.requireNonNull(facts.get(duct.spanId()));
         DuctOffer.Recovery recovery = duct.recovery().orElseThrow();
         int leadDays = Math.max(recovery.leadDays(), config.noticeDays());

@@ -45,7 +45,7 @@ final class RescoredSums {
 
     /** Returns what new build costs where one trench or bore serves all ranked spans of a section; empty where the run did not write what it takes. */
     OptionalDouble sharedBuildMoney() {
-        if (!cells.has(List.of(MoneyColumns.NEW_BUILD_MONEY.name(), DUCTS, FURTHER_DUCT, SpanColumns.BANK.name()))) {
+        if (!cells.has(List.of(MoneyColumns.NEW_BUILD_MONEY.name(), DUCTS, FURTHER_DUCT))) {
             return OptionalDouble.empty();
         }
         var build = new SharedBuild(ranked.size());

@@ -26,11 +26,11 @@ final class SharedBuild {
     }
 
     /**
-     * Takes a ranked span, in the same way.
+     * Takes a ranked span by its figures.
      *
      * @param buildMoney cost of its new build alone
-     * @param ducts how many new ducts that are
-     * @param furtherDuctMoney cost of one of them in a trench or bore that is there
+     * @param ducts number of new ducts that it takes
+     * @param furtherDuctMoney cost of one of them in a trench or bore of another
      */
     void add(int number, double buildMoney, double ducts, double furtherDuctMoney) {
         ownMoney[number] = (float) buildMoney;

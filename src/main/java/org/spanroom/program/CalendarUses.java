@@ -31,9 +31,9 @@ final class CalendarUses {
         Map<String, Integer> taskBySpan = new HashMap<>();
         orders.forEach((task, order) -> taskBySpan.put(order.spanId(), task));
         for (WorkCalendar.Entry entry : calendar.entries()) {
-            EligibleSpan eligible =
+            EligibleSpan span =
                     eligibleSpans.get(taskBySpan.getOrDefault(entry.order().spanId(), -1));
-            uses.money[entry.order().year()] += money(eligible, entry.sharedHours());
+            uses.money[entry.order().year()] += money(span, entry.sharedHours());
             uses.hours[entry.order().year()] += entry.siteHours();
         }
         plan.built().forEach((piece, years) -> {
@@ -46,8 +46,8 @@ final class CalendarUses {
     }
 
     /** Returns the cost of a span against the budget where it shares hours with the work before it. */
-    static double money(EligibleSpan eligible, double sharedHours) {
-        return eligible.budgetMoney() - sharedHours * eligible.facts().siteHourMoney() * eligible.budgetRatio();
+    static double money(EligibleSpan span, double sharedHours) {
+        return span.budgetMoney() - sharedHours * span.facts().siteHourMoney() * span.budgetRatio();
     }
 
     double money(int year) {

@@ -53,19 +53,18 @@ public final class IdleYears {
      *
      * @param problem that of the inputs
      */
-    public static Optional<String> noCandidate(ProgramInputs inputs, YearProblem problem) {
-        int eligibleSpans = inputs.eligibleSpans().size();
-        if (eligibleSpans == 0) {
+    public static Optional<String> noEligibleSpan(ProgramInputs inputs, YearProblem problem) {
+        int count = inputs.eligibleSpans().size();
+        if (count == 0) {
             return Optional.of("no span is eligible: none that the gates let through has a worth by the program's"
                     + " objective; check the exclusions of the run, and objective in the program's config");
         }
-        boolean none = IntStream.range(0, eligibleSpans)
+        boolean none = IntStream.range(0, count)
                 .allMatch(task -> WhyImpossible.words(inputs, problem, task).isPresent());
         return none
                 ? WhyImpossible.words(inputs, problem, 0)
-                        .map(why ->
-                                "none of " + Counted.of(eligibleSpans, "eligible span") + " has a day in the program; "
-                                        + inputs.eligibleSpans().get(0).facts().spanId() + ": " + why)
+                        .map(why -> "none of " + Counted.of(count, "eligible span") + " has a day in the program; "
+                                + inputs.eligibleSpans().get(0).facts().spanId() + ": " + why)
                 : Optional.empty();
     }
 

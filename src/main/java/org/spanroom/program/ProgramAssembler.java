@@ -99,20 +99,20 @@ public final class ProgramAssembler {
     }
 
     private ProgramItem item(int task, WorkCalendar.Entry entry, List<Connection> needing, Optional<String> shares) {
-        EligibleSpan eligible = inputs.eligibleSpans().get(task);
-        DuctOffer.Recovery recovery = eligible.recovery();
+        EligibleSpan span = inputs.eligibleSpans().get(task);
+        DuctOffer.Recovery recovery = span.recovery();
         Double often = chosen.get(task);
-        double budgetMoney = CalendarUses.money(eligible, entry.sharedHours());
+        double budgetMoney = CalendarUses.money(span, entry.sharedHours());
         return new ProgramItem(
-                eligible,
+                span,
                 entry.order().sectionId(),
                 entry,
-                less(recovery.costs(), entry.sharedHours() * eligible.facts().siteHourMoney()),
+                less(recovery.costs(), entry.sharedHours() * span.facts().siteHourMoney()),
                 budgetMoney,
                 needing.stream().map(Connection::name).toList(),
                 chance(recovery),
                 often == null ? OptionalDouble.empty() : OptionalDouble.of(often),
-                WhyChosen.words(eligible, needing, shares, budgetMoney));
+                WhyChosen.words(span, needing, shares, budgetMoney));
     }
 
     /** Returns a cost less what sharing saves; its range moves by the same share. */

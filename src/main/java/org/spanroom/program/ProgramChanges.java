@@ -19,7 +19,7 @@ public final class ProgramChanges {
      */
     public static String words(Map<String, Integer> earlier, List<ProgramItem> items) {
         Map<String, Integer> now = new HashMap<>();
-        items.forEach(item -> now.put(item.eligible().facts().spanId(), item.year()));
+        items.forEach(item -> now.put(item.span().facts().spanId(), item.year()));
         long same = earlier.entrySet().stream()
                 .filter(entry -> entry.getValue().equals(now.get(entry.getKey())))
                 .count();

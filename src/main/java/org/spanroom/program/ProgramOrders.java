@@ -34,8 +34,8 @@ final class ProgramOrders {
     }
 
     private static WorkOrder order(ProgramInputs inputs, YearPlan plan, int task, List<Integer> demands) {
-        EligibleSpan eligible = inputs.eligibleSpans().get(task);
-        double priority = eligible.worthMoney() + (eligible.isMust() ? MUST : 0);
+        EligibleSpan span = inputs.eligibleSpans().get(task);
+        double priority = span.worthMoney() + (span.isMust() ? MUST : 0);
         LocalDate notAfter = LocalDate.MAX;
         for (int demand : demands) {
             Connection connection = inputs.connectPlan().usable().get(demand);
@@ -46,21 +46,21 @@ final class ProgramOrders {
             notAfter = neededBy.isBefore(notAfter) ? neededBy : notAfter;
         }
         return new WorkOrder(
-                eligible.facts().spanId(),
-                inputs.network().sections().get(eligible.section()).id(),
+                span.facts().spanId(),
+                inputs.network().sections().get(span.section()).id(),
                 plan.yearOf().get(task),
                 priority,
-                eligible.recovery().siteHours(),
-                eligible.facts().isNight(),
-                eligible.facts().vaultA(),
-                eligible.facts().vaultB(),
-                eligible.facts().sharedAHours(),
-                eligible.facts().sharedBHours(),
-                eligible.facts().district(),
-                eligible.leadDays(),
-                eligible.checkDays(),
-                eligible.recovery().notBefore().orElse(LocalDate.MIN),
+                span.recovery().siteHours(),
+                span.facts().isNight(),
+                span.facts().vaultA(),
+                span.facts().vaultB(),
+                span.facts().sharedAHours(),
+                span.facts().sharedBHours(),
+                span.facts().district(),
+                span.leadDays(),
+                span.checkDays(),
+                span.recovery().notBefore().orElse(LocalDate.MIN),
                 notAfter,
-                eligible.closures());
+                span.closures());
     }
 }

@@ -42,11 +42,11 @@ final class ProgramSums {
         Costs built = ducts.stream().map(ProgramDucts::costs).reduce(Costs.NONE, Costs::plus);
         totals.add(sum(year, "", "", items, built));
         var columns = new TreeSet<String>();
-        items.forEach(item -> columns.addAll(item.eligible().facts().groups().keySet()));
+        items.forEach(item -> columns.addAll(item.span().facts().groups().keySet()));
         for (String column : columns) {
             var byGroup = new TreeMap<String, List<ProgramItem>>();
             for (ProgramItem item : items) {
-                String group = item.eligible().facts().groups().getOrDefault(column, "");
+                String group = item.span().facts().groups().getOrDefault(column, "");
                 byGroup.computeIfAbsent(group, none -> new ArrayList<>()).add(item);
             }
             byGroup.forEach((group, of) -> totals.add(sum(year, column, group, of, Costs.NONE)));
@@ -62,13 +62,13 @@ final class ProgramSums {
         var dig = new AvoidedDig();
         Costs costs = built;
         for (ProgramItem item : items) {
-            SpanFacts span = item.eligible().facts();
-            positions += span.positionsGained();
-            expected += span.positionsGained() * item.chanceRatio().orElse(1);
+            SpanFacts facts = item.span().facts();
+            positions += facts.positionsGained();
+            expected += facts.positionsGained() * item.chanceRatio().orElse(1);
             hours += item.entry().siteHours();
-            innerductKg += span.innerductKg();
-            co2eKg += span.co2eKg();
-            dig.add(item.sectionId(), span.trenchAvoidedM(), span.boreAvoidedM());
+            innerductKg += facts.innerductKg();
+            co2eKg += facts.co2eKg();
+            dig.add(item.sectionId(), facts.trenchAvoidedM(), facts.boreAvoidedM());
             costs = costs.plus(item.costs());
         }
         return new ProgramTotals(
@@ -93,7 +93,7 @@ final class ProgramSums {
             double[] positions = new double[samples];
             for (ProgramItem item : items) {
                 if (item.year() == year) {
-                    addDraws(item.eligible(), positions);
+                    addDraws(item.span(), positions);
                 }
             }
             Arrays.sort(positions);
@@ -102,10 +102,10 @@ final class ProgramSums {
         return spreads;
     }
 
-    private static void addDraws(EligibleSpan eligible, double[] positions) {
-        long draws = eligible.recovery().feasibleDraws().orElse(-1L);
+    private static void addDraws(EligibleSpan span, double[] positions) {
+        long draws = span.recovery().feasibleDraws().orElse(-1L);
         for (int draw = 0; draw < positions.length; draw++) {
-            positions[draw] += (draws >>> draw & 1) * eligible.facts().positionsGained();
+            positions[draw] += (draws >>> draw & 1) * span.facts().positionsGained();
         }
     }
 

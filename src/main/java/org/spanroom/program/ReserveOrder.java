@@ -31,9 +31,9 @@ final class ReserveOrder {
         this.chosen = chosen;
         double highest = 0;
         for (ProgramItem item : items) {
-            inProgram.add(item.eligible().facts().spanId());
-            if (item.connections().isEmpty() && !item.eligible().isMust()) {
-                highest = Math.max(highest, moneyPerPosition(item.eligible(), item.budgetMoney()));
+            inProgram.add(item.span().facts().spanId());
+            if (item.connections().isEmpty() && !item.span().isMust()) {
+                highest = Math.max(highest, moneyPerPosition(item.span(), item.budgetMoney()));
             }
         }
         highestMoney = highest;
@@ -43,9 +43,9 @@ final class ReserveOrder {
         var able = new ArrayList<Integer>();
         var unable = new ArrayList<Integer>();
         for (int task = 0; task < inputs.eligibleSpans().size(); task++) {
-            EligibleSpan eligible = inputs.eligibleSpans().get(task);
-            if (!inProgram.contains(eligible.facts().spanId())) {
-                boolean isAble = eligible.worthMoney() > 0
+            EligibleSpan span = inputs.eligibleSpans().get(task);
+            if (!inProgram.contains(span.facts().spanId())) {
+                boolean isAble = span.worthMoney() > 0
                         && WhyImpossible.words(inputs, problem, task).isEmpty();
                 (isAble ? able : unable).add(task);
             }
@@ -59,38 +59,38 @@ final class ReserveOrder {
         return items;
     }
 
-    private static double worthPerMoney(EligibleSpan eligible) {
-        return eligible.worthMoney() / Math.max(1, eligible.budgetMoney());
+    private static double worthPerMoney(EligibleSpan span) {
+        return span.worthMoney() / Math.max(1, span.budgetMoney());
     }
 
-    private static double moneyPerPosition(EligibleSpan eligible, double money) {
-        int positions = eligible.facts().positionsGained();
+    private static double moneyPerPosition(EligibleSpan span, double money) {
+        int positions = span.facts().positionsGained();
         return positions > 0 ? money / positions : 0;
     }
 
     private ReserveItem item(int place, int task) {
-        EligibleSpan eligible = inputs.eligibleSpans().get(task);
+        EligibleSpan span = inputs.eligibleSpans().get(task);
         Double often = chosen.get(task);
         return new ReserveItem(
                 place,
-                eligible,
-                inputs.network().sections().get(eligible.section()).id(),
+                span,
+                inputs.network().sections().get(span.section()).id(),
                 often == null ? OptionalDouble.empty() : OptionalDouble.of(often),
-                whyNot(task, eligible));
+                whyNot(task, span));
     }
 
-    private String whyNot(int task, EligibleSpan eligible) {
+    private String whyNot(int task, EligibleSpan span) {
         Optional<String> impossible = WhyImpossible.words(inputs, problem, task);
         if (impossible.isPresent()) {
             return impossible.get();
         }
-        if (eligible.worthMoney() <= 0) {
-            return eligible.facts().reasons().isEmpty()
+        if (span.worthMoney() <= 0) {
+            return span.facts().reasons().isEmpty()
                     ? "it adds nothing that the objective counts"
                     : "only a connection or a must brings it in: "
-                            + String.join(";", eligible.facts().reasons());
+                            + String.join(";", span.facts().reasons());
         }
-        double money = moneyPerPosition(eligible, eligible.budgetMoney());
+        double money = moneyPerPosition(span, span.budgetMoney());
         if (highestMoney > 0 && money > highestMoney) {
             return String.format(
                     Locale.ROOT,

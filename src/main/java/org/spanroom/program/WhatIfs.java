@@ -142,9 +142,9 @@ public final class WhatIfs {
     private static YearProblem inDraw(ProgramInputs inputs, YearProblem problem, int draw) {
         var tasks = new ArrayList<Task>();
         for (int number = 0; number < problem.tasks().size(); number++) {
-            EligibleSpan eligible = inputs.eligibleSpans().get(number);
+            EligibleSpan span = inputs.eligibleSpans().get(number);
             Task task = problem.tasks().get(number);
-            boolean works = (eligible.recovery().feasibleDraws().orElse(-1L) >>> draw & 1) == 1;
+            boolean works = (span.recovery().feasibleDraws().orElse(-1L) >>> draw & 1) == 1;
             tasks.add(works ? task : impossible(task));
         }
         return problem.withTasks(tasks);

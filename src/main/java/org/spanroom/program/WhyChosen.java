@@ -19,21 +19,21 @@ final class WhyChosen {
      * @param shares the span before it, whose set-up it shares
      * @param budgetMoney its cost against the budget, what it shares deducted
      */
-    static String words(EligibleSpan eligible, List<Connection> needing, Optional<String> shares, double budgetMoney) {
+    static String words(EligibleSpan span, List<Connection> needing, Optional<String> shares, double budgetMoney) {
         var reasons = new ArrayList<String>();
-        if (eligible.isMust()) {
+        if (span.isMust()) {
             reasons.add("it is on the list of musts");
         }
         if (!needing.isEmpty()) {
             reasons.add("needed by "
                     + String.join(", ", needing.stream().map(Connection::name).toList()));
         }
-        int positions = eligible.facts().positionsGained();
-        if (eligible.worthMoney() > 0 && positions > 0) {
+        int positions = span.facts().positionsGained();
+        if (span.worthMoney() > 0 && positions > 0) {
             reasons.add(String.format(
                     Locale.ROOT, "adds %s at %,.0f each", Counted.of(positions, "position"), budgetMoney / positions));
         }
-        shares.ifPresent(span -> reasons.add("shares a set-up with " + span));
+        shares.ifPresent(other -> reasons.add("shares a set-up with " + other));
         return String.join("; ", reasons);
     }
 }

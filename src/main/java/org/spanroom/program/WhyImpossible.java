@@ -18,15 +18,15 @@ public final class WhyImpossible {
                 : Optional.of(words(inputs, inputs.eligibleSpans().get(task)));
     }
 
-    private static String words(ProgramInputs inputs, EligibleSpan eligible) {
-        boolean night = eligible.facts().isNight();
+    private static String words(ProgramInputs inputs, EligibleSpan span) {
+        boolean night = span.facts().isNight();
         if (inputs.rules().crews().stream().noneMatch(crew -> crew.works(night))) {
             return night ? "no crew works nights" : "no crew works days";
         }
         LocalDate last =
                 inputs.rules().years().get(inputs.rules().years().size() - 1).until();
-        return eligible.notBefore().isAfter(last)
-                ? "it cannot begin before " + eligible.notBefore() + "; the program ends on " + last
+        return span.notBefore().isAfter(last)
+                ? "it cannot begin before " + span.notBefore() + "; the program ends on " + last
                 : "no day of the program is open for it: stop windows, zone dates, change freezes";
     }
 }

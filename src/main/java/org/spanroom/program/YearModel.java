@@ -32,8 +32,8 @@ public final class YearModel {
         this.inputs = inputs;
         this.workDays = new WorkDays(inputs.rules());
         var tasks = new ArrayList<Task>();
-        for (EligibleSpan eligible : inputs.eligibleSpans()) {
-            tasks.add(task(eligible));
+        for (EligibleSpan span : inputs.eligibleSpans()) {
+            tasks.add(task(span));
         }
         problem = new YearProblem(limits(), tasks, 2 * inputs.network().vaults().size(), connections());
     }
@@ -48,53 +48,52 @@ public final class YearModel {
                 .toList();
     }
 
-    private Task task(EligibleSpan eligible) {
-        OptionalInt first = possible(eligible)
-                ? workDays.firstYear(eligible.notBefore(), eligible.closures())
-                : OptionalInt.empty();
-        OptionalInt last = workDays.lastYear(eligible.notBefore(), eligible.closures());
-        Integer planned = inputs.previous().get(eligible.facts().spanId());
+    private Task task(EligibleSpan span) {
+        OptionalInt first =
+                possible(span) ? workDays.firstYear(span.notBefore(), span.closures()) : OptionalInt.empty();
+        OptionalInt last = workDays.lastYear(span.notBefore(), span.closures());
+        Integer planned = inputs.previous().get(span.facts().spanId());
         var values = new ArrayList<Double>();
         for (int year = 0; year < inputs.budgets().size(); year++) {
             boolean isChange = planned != null && planned != year;
-            values.add(eligible.worthMoney() * inputs.laterRatio(year) - (isChange ? inputs.changeMoney() : 0));
+            values.add(span.worthMoney() * inputs.laterRatio(year) - (isChange ? inputs.changeMoney() : 0));
         }
         return new Task(
                 values,
                 planned == null ? 0 : -inputs.changeMoney(),
-                List.of(eligible.budgetMoney(), eligible.recovery().siteHours()),
+                List.of(span.budgetMoney(), span.recovery().siteHours()),
                 first.orElse(0),
                 first.isPresent() ? last.orElse(-1) : -1,
-                eligible.isMust(),
-                setUps(eligible));
+                span.isMust(),
+                setUps(span));
     }
 
     /** Work by night needs a crew that works nights. */
-    private boolean possible(EligibleSpan eligible) {
-        return inputs.rules().crews().stream().anyMatch(crew -> works(crew, eligible));
+    private boolean possible(EligibleSpan span) {
+        return inputs.rules().crews().stream().anyMatch(crew -> works(crew, span));
     }
 
-    private static boolean works(CrewTeam crew, EligibleSpan eligible) {
-        return crew.works(eligible.facts().isNight());
+    private static boolean works(CrewTeam crew, EligibleSpan span) {
+        return crew.works(span.facts().isNight());
     }
 
-    private List<SetUp> setUps(EligibleSpan eligible) {
-        int a = place(eligible, eligible.facts().vaultA());
-        int b = place(eligible, eligible.facts().vaultB());
+    private List<SetUp> setUps(EligibleSpan span) {
+        int a = place(span, span.facts().vaultA());
+        int b = place(span, span.facts().vaultB());
         return List.of(
-                setUp(a, eligible.facts().sharedAHours(), eligible),
-                setUp(b, eligible.facts().sharedBHours(), eligible));
+                setUp(a, span.facts().sharedAHours(), span),
+                setUp(b, span.facts().sharedBHours(), span));
     }
 
-    private static SetUp setUp(int place, double hours, EligibleSpan eligible) {
-        double money = hours * eligible.facts().siteHourMoney() * eligible.budgetRatio();
+    private static SetUp setUp(int place, double hours, EligibleSpan span) {
+        double money = hours * span.facts().siteHourMoney() * span.budgetRatio();
         return new SetUp(place, List.of(money, hours));
     }
 
     /** Work by day and work by night at one vault do not share its set-up. */
-    private int place(EligibleSpan eligible, String vault) {
+    private int place(EligibleSpan span, String vault) {
         int number = inputs.network().find(vault).orElseThrow();
-        return 2 * number + (eligible.facts().isNight() ? 1 : 0);
+        return 2 * number + (span.facts().isNight() ? 1 : 0);
     }
 
     private Optional<Connections> connections() {
@@ -103,8 +102,8 @@ public final class YearModel {
         }
         Map<Long, Integer> taskOf = new HashMap<>();
         for (int task = 0; task < inputs.eligibleSpans().size(); task++) {
-            EligibleSpan eligible = inputs.eligibleSpans().get(task);
-            taskOf.put(key(eligible.section(), eligible.bin()), task);
+            EligibleSpan span = inputs.eligibleSpans().get(task);
+            taskOf.put(key(span.section(), span.bin()), task);
         }
         DuctNetwork network = inputs.network();
         var tasks = new ArrayList<List<Integer>>();

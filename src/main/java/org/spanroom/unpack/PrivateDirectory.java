@@ -111,7 +111,7 @@ public final class PrivateDirectory {
                 if (sign.isPresent()) {
                     sign.get().close();
                 }
-            } catch (IOException e) {
+            } catch (IOException | RuntimeException | LinkageError e) {
                 // Nothing more can be done while the program ends; the next one tries again.
             }
         }

@@ -25,14 +25,14 @@ public final class SqliteLibrary {
      * @throws TemporaryFolderException if the temporary folder cannot be used
      */
     public static void load() {
-        PrivateDirectory.unpack(DIRECTORY_PROPERTY, "sqlite", SqliteLibrary::placeAndLoad);
-    }
-
-    private static void placeAndLoad() throws Exception {
-        if (System.getProperty(PLACED_PROPERTY) == null) {
-            place(Path.of(System.getProperty(DIRECTORY_PROPERTY, "")));
-        }
-        SQLiteJDBCLoader.initialize();
+        // A directory that the user names is left to the loader, which gives its files names that cannot be guessed.
+        boolean ours = System.getProperty(DIRECTORY_PROPERTY) == null && System.getProperty(PLACED_PROPERTY) == null;
+        PrivateDirectory.unpack(DIRECTORY_PROPERTY, "sqlite", () -> {
+            if (ours) {
+                place(Path.of(System.getProperty(DIRECTORY_PROPERTY, "")));
+            }
+            SQLiteJDBCLoader.initialize();
+        });
     }
 
     private static void place(Path directory) throws IOException {

@@ -274,7 +274,7 @@ class ProgramCommandTest {
     }
 
     @Test
-    void mustsAreInItAndEachCandidateIsInOneOfTheLists() {
+    void mustsAreInItAndEachEligibleSpanIsInOneOfTheLists() {
         Map<String, Integer> years = years(whole);
         var reserve = new ArrayList<String>();
         csv(whole.resolve("reserve.csv")).forEach(row -> {

@@ -135,6 +135,31 @@ class RescoreTest {
         assertThat(again).isEqualTo(whole);
     }
 
+    /** What another scoring needs is recorded whatever columns were asked for. */
+    @Test
+    void columnsThatNeedNotBeAskedForAreEnoughForItsSums() throws IOException {
+        Path plain = folder.resolve("plain");
+        CommandRun ranked = CommandRun.of(
+                "rank",
+                "--config",
+                CONFIG.toString(),
+                "--formats",
+                "csv",
+                "--no-uncertainty",
+                "--output",
+                plain.toString());
+        assertThat(ranked.exitCode()).as(ranked.err()).isZero();
+        Path same = folder.resolve("same-sums");
+        again("same sums", plain, Path.of("config", "scoring.yaml"), same, "--formats", "csv");
+
+        assertThat(record(same).at("/money_ranked/build_shared_money").asDouble())
+                .isCloseTo(
+                        record(plain).at("/money_ranked/build_shared_money").asDouble(),
+                        within(0.02 * record(plain).path("spans_ranked").asDouble()));
+        assertThat(record(same).at("/contents/deciders"))
+                .isEqualTo(record(plain).at("/contents/deciders"));
+    }
+
     @Test
     void aRescoredRunCanBeRescored() throws SQLException {
         Path back = folder.resolve("back");

@@ -153,7 +153,7 @@ final class AnnualSample {
                     check.isEmpty() ? first : first.minusDays(14));
             SpanFacts facts = facts(spanId, OptionalInt.of(7), List.of(vaultA, vaultB), permits, check, line);
             return new ProgramItem(
-                    eligible(facts, OptionalLong.of(0b0111)),
+                    span(facts, OptionalLong.of(0b0111)),
                     sectionId,
                     entry,
                     costs(1000),
@@ -256,11 +256,11 @@ final class AnnualSample {
         return List.of(
                 new ReserveItem(
                         1,
-                        eligible(first, OptionalLong.of(0b1011)),
+                        span(first, OptionalLong.of(0b1011)),
                         "B1",
                         OptionalDouble.of(0.125),
                         "the budget of both years is used up"),
-                new ReserveItem(0, eligible(second, OptionalLong.empty()), "B2", OptionalDouble.empty(), "must not"));
+                new ReserveItem(0, span(second, OptionalLong.empty()), "B2", OptionalDouble.empty(), "must not"));
     }
 
     private static List<ProgramTotals> totals() {
@@ -305,7 +305,7 @@ final class AnnualSample {
                 line);
     }
 
-    private static EligibleSpan eligible(SpanFacts facts, OptionalLong draws) {
+    private static EligibleSpan span(SpanFacts facts, OptionalLong draws) {
         return new EligibleSpan(
                 facts, duct(facts.spanId(), draws), 0, 0, 900, 4000.5, 30, 14, READY_ON, List.of(), false);
     }

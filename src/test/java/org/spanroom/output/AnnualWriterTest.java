@@ -107,7 +107,7 @@ class AnnualWriterTest {
 
     /** R1 works in three of four samples. */
     @Test
-    void theReserveSaysWhyACandidateIsLeftOut() throws IOException {
+    void theReserveSaysWhyAnEligibleSpanIsLeftOut() throws IOException {
         assertCsv("reserve.csv", """
                 place,span_id,rank,section,positions,budget_money,worth_money,chance_pct,chosen_chance_pct,why_not
                 1,R1,9,B1,3,900.00,4000.50,75.0,12.5,the budget of both years is used up

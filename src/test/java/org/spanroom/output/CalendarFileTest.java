@@ -118,10 +118,10 @@ class CalendarFileTest {
                 .getEvents();
 
         for (ProgramItem item : items) {
-            String name = item.eligible().facts().spanId();
+            String name = item.span().facts().spanId();
             assertEquals(1, count(events(results, "work"), name), name);
             assertEquals(1, count(events(results, "permits"), name), name);
-            int checks = item.eligible().facts().fieldCheck().isEmpty() ? 0 : 1;
+            int checks = item.span().facts().fieldCheck().isEmpty() ? 0 : 1;
             assertEquals(checks, count(events(results, "field check"), name), name);
         }
         Set<String> names = new TreeSet<>(
@@ -175,7 +175,7 @@ class CalendarFileTest {
         assertTrue(isFolded);
         String work = description(
                 events(AnnualSample.results(List.of(item), List.of()), "work").get(0));
-        assertTrue(work.startsWith("1. " + item.eligible().facts().spanId() + " in B1, "), work);
+        assertTrue(work.startsWith("1. " + item.span().facts().spanId() + " in B1, "), work);
         assertTrue(work.contains("; permits: " + "p".repeat(300) + "\n"), work);
     }
 

@@ -127,11 +127,11 @@ class ProgramSettingTest {
 
     private static List<String> names(ProgramInputs inputs) {
         return inputs.eligibleSpans().stream()
-                .map(eligible -> eligible.facts().spanId())
+                .map(span -> span.facts().spanId())
                 .toList();
     }
 
-    private EligibleSpan eligible(String yaml, Facts facts) throws IOException {
+    private EligibleSpan span(String yaml, Facts facts) throws IOException {
         return inputs(yaml, facts).eligibleSpans().get(0);
     }
 
@@ -193,7 +193,7 @@ class ProgramSettingTest {
                 "objective: {position_money: %s, served_ratio: 1, saving_ratio: %s, length_money_per_m: %s, chance_weighted: %s}"
                         .formatted(position, saving, length, isWeighted);
 
-        assertThat(eligible(yaml, Facts.PLAIN).worthMoney()).isCloseTo(worth, within(1e-9));
+        assertThat(span(yaml, Facts.PLAIN).worthMoney()).isCloseTo(worth, within(1e-9));
     }
 
     /** What costs more than new build takes nothing from its worth. */
@@ -201,13 +201,13 @@ class ProgramSettingTest {
     void aLossIsNoWorth() throws IOException {
         var facts = new Facts(List.of(), -900, OptionalInt.empty(), List.of(), List.of(), "");
 
-        assertThat(eligible("objective: {position_money: 10, saving_ratio: 1, chance_weighted: false}", facts)
+        assertThat(span("objective: {position_money: 10, saving_ratio: 1, chance_weighted: false}", facts)
                         .worthMoney())
                 .isEqualTo(40);
     }
 
     @Test
-    void excludedSpansAreCandidatesForConnectionsAndMustsOnly() throws IOException {
+    void excludedSpansAreEligibleForConnectionsAndMustsOnly() throws IOException {
         var excluded = new Facts(List.of("pull_force"), 700, OptionalInt.empty(), List.of(), List.of(), "");
         var embargo = new Facts(List.of("embargo"), 700, OptionalInt.empty(), List.of(), List.of(), "");
         var row =
@@ -221,11 +221,11 @@ class ProgramSettingTest {
         assertThat(names(connected)).containsExactly("a", "b");
         assertThat(connected.eligibleSpans().get(0).worthMoney()).isZero();
         assertThat(connected.eligibleSpans().get(0).isMust()).isFalse();
-        assertThat(eligible("must: [a]", excluded).isMust()).isTrue();
+        assertThat(span("must: [a]", excluded).isMust()).isTrue();
     }
 
     @Test
-    void whatIsDoneFailedOrRefusedIsNoCandidate() throws IOException {
+    void whatIsDoneFailedOrRefusedIsNotEligible() throws IOException {
         ProgramInputs done =
                 setting("change_money: 1", Facts.PLAIN, Set.of("a"), NONE).inputs(List.of(), Map.of());
         ProgramInputs failed =
@@ -248,11 +248,11 @@ class ProgramSettingTest {
             throws IOException {
         var facts = new Facts(List.of(), 700, OptionalInt.empty(), List.of(), List.of(), check);
 
-        EligibleSpan eligible = eligible("notice_days: " + notice + "~check_days: 40", facts);
+        EligibleSpan span = span("notice_days: " + notice + "~check_days: 40", facts);
 
-        assertThat(eligible.leadDays()).isEqualTo(leadDays);
-        assertThat(eligible.checkDays()).isEqualTo(checkDays);
-        assertThat(eligible.notBefore()).isEqualTo(notBefore);
+        assertThat(span.leadDays()).isEqualTo(leadDays);
+        assertThat(span.checkDays()).isEqualTo(checkDays);
+        assertThat(span.notBefore()).isEqualTo(notBefore);
     }
 
     @ParameterizedTest

@@ -47,7 +47,7 @@ class ProgramAssemblerTest {
 
     private static ProgramItem item(ProgramResults results, String span) {
         return results.items().stream()
-                .filter(item -> item.eligible().facts().spanId().equals(span))
+                .filter(item -> item.span().facts().spanId().equals(span))
                 .findFirst()
                 .orElseThrow();
     }
@@ -166,7 +166,7 @@ class ProgramAssemblerTest {
         assertThat(second.costs().money()).isCloseTo(850, within(1e-9));
         assertThat(second.costs().range().highMoney()).isCloseTo(1.3 * 850, within(1e-9));
         assertThat(second.budgetMoney()).isCloseTo(850, within(1e-9));
-        String before = first.eligible().facts().spanId();
+        String before = first.span().facts().spanId();
         assertThat(second.why()).endsWith("shares a set-up with " + before);
         assertThat(first.why()).doesNotContain("shares");
         assertThat(item(results, "c").why()).isEqualTo("adds 4 positions at 225 each");
@@ -197,7 +197,7 @@ class ProgramAssemblerTest {
                 .reserve();
 
         assertThat(reserve)
-                .extracting(item -> item.eligible().facts().spanId())
+                .extracting(item -> item.span().facts().spanId())
                 .containsExactly("often", "cheap", "dear", "night", "late", "excluded", "closed");
         assertThat(reserve).extracting(ReserveItem::place).containsExactly(1, 2, 3, 0, 0, 0, 0);
         assertThat(reserve.get(0).chosenRatio()).isEqualTo(OptionalDouble.of(0.5));
@@ -231,12 +231,12 @@ class ProgramAssemblerTest {
 
     /** An eligible span is in the program or in the reserve, never in both. */
     @Test
-    void eachCandidateIsInOneOfBothLists() {
+    void eachEligibleSpanIsInOneOfBothLists() {
         ProgramResults results = results(threeSpans(), plan(List.of(1, -1, 0, -1), List.of(), Map.of()), Map.of());
 
         var spans = new ArrayList<String>();
-        results.items().forEach(item -> spans.add(item.eligible().facts().spanId()));
-        results.reserve().forEach(item -> spans.add(item.eligible().facts().spanId()));
+        results.items().forEach(item -> spans.add(item.span().facts().spanId()));
+        results.reserve().forEach(item -> spans.add(item.span().facts().spanId()));
         assertThat(spans).containsExactlyInAnyOrder("a", "b", "c", "d");
     }
 

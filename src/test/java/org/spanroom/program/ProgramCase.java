@@ -172,14 +172,14 @@ final class ProgramCase {
             SectionOffer section = network.sections().get(number);
             for (int bin = 0; bin < section.ducts().size(); bin++) {
                 if (section.ducts().get(bin).recovery().isPresent()) {
-                    eligibleSpans.add(eligible(section, number, bin));
+                    eligibleSpans.add(span(section, number, bin));
                 }
             }
         }
         return eligibleSpans;
     }
 
-    private EligibleSpan eligible(SectionOffer section, int number, int bin) {
+    private EligibleSpan span(SectionOffer section, int number, int bin) {
         DuctOffer duct = section.ducts().get(bin);
         DuctOffer.Recovery recovery = duct.recovery().orElseThrow();
         SpanFacts facts = facts(section, duct);

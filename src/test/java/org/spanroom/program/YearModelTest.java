@@ -25,7 +25,7 @@ import org.spanroom.program.annual.Task;
 import org.spanroom.program.annual.Wish;
 import org.spanroom.program.annual.YearProblem;
 
-/** Candidates and connections as a year problem: three years from February 1, 2027 on; the plan is of January 15, 2027. */
+/** Eligible spans and connections as a year problem: three years from February 1, 2027 on; the plan is of January 15, 2027. */
 class YearModelTest {
     private static final LocalDate FIRST_WEEK_OF_YEAR_2 = LocalDate.of(2028, 2, 7);
     private static final Double[] THREE_YEARS = {5_000.0, 6_000.0, 7_000.0};

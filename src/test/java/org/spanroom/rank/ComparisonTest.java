@@ -46,6 +46,16 @@ class ComparisonTest {
                         tuple("barred", Cause.REASON));
     }
 
+    /** An excluded span whose score changed is not one that is excluded for a different reason. */
+    @Test
+    void aScoreOfAnExcludedSpanIsNoReason() {
+        var comparison = new Comparison();
+        comparison.before("barred", new Standing(OptionalInt.empty(), 60, "duct_blocked", new TreeMap<>()));
+        comparison.after("barred", new Standing(OptionalInt.empty(), 50, "duct_blocked", new TreeMap<>()));
+
+        assertThat(comparison.moves()).extracting(SpanMove::cause).containsExactly(Cause.SCORE);
+    }
+
     @Test
     void theLargestPartOfAChangeStandsFirst() {
         var comparison = new Comparison();

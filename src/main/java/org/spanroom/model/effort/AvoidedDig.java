@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Open trench and boring that some recovered spans avoid. One trench or bore would serve all spans of a section, so that of each section
- * only the longest counts.
+ * Open trench and boring that some recovered spans avoid. One trench or bore would serve all spans of a section, so only the
+ * longest of each section counts.
  */
 public final class AvoidedDig {
     private final Map<String, Way> longest = new LinkedHashMap<>();

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 /**
  * A span that a program recovers.
  *
- * @param eligible the span
+ * @param span the span
  * @param sectionId its section
  * @param entry its place in the calendar; the year in its order counts from 0
  * @param costs its cost and range, less what it shares with the work before it
@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * @param why why it is in the program, in one sentence
  */
 public record ProgramItem(
-        EligibleSpan eligible,
+        EligibleSpan span,
         String sectionId,
         WorkCalendar.Entry entry,
         Costs costs,

@@ -10,7 +10,7 @@ import java.util.List;
  * @param items the spans in the order of the calendar
  * @param ducts new ducts, by year and section
  * @param connections in the order of their table
- * @param reserve the other candidates: first those that can take the place of one that fails, in their order
+ * @param reserve the other eligible spans: first those that can take the place of one that fails, in their order
  * @param totals by year: all spans first, then by each column and value
  * @param spreads of each year; empty where nothing was simulated
  * @param curve what budgets buy; empty where it was not asked for

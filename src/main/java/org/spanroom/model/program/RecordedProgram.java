@@ -11,7 +11,7 @@ import java.util.OptionalInt;
  * What an earlier program says of each span.
  *
  * @param planned spans of the program by name, in the order of its calendar
- * @param reserved the other candidates by name, in the order of its reserve
+ * @param reserved the other eligible spans by name, in the order of its reserve
  */
 public record RecordedProgram(Map<String, Planned> planned, Map<String, Reserved> reserved) {
     public RecordedProgram {
@@ -50,9 +50,9 @@ public record RecordedProgram(Map<String, Planned> planned, Map<String, Reserved
     }
 
     /**
-     * A candidate that is not in the program.
+     * An eligible span that is not in the program.
      *
-     * @param place its place in the order in which candidates take the place of a span that fails, from 1; empty for one that cannot
+     * @param place its place in the order in which eligible spans take the place of a span that fails, from 1; empty for one that cannot
      * @param whyNot why it is not in the program
      */
     public record Reserved(String spanId, String sectionId, OptionalInt place, String whyNot) {}

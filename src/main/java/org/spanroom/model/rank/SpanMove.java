@@ -35,7 +35,7 @@ public record SpanMove(
         EXCLUDED,
         /** It newly ranked. */
         ADMITTED,
-        /** Its own score is another. */
+        /** Its own score is another; it has a rank in both runs, or in neither and for the same reason. */
         SCORE,
         /** Its score is what it was: others went past it. */
         OTHERS,
@@ -82,7 +82,7 @@ public record SpanMove(
             return had ? Cause.EXCLUDED : Cause.ADMITTED;
         }
         if (!had) {
-            return Cause.REASON;
+            return before.get().exclusion().equals(after.get().exclusion()) ? Cause.SCORE : Cause.REASON;
         }
         return before.get().scorePoints() == after.get().scorePoints() ? Cause.OTHERS : Cause.SCORE;
     }

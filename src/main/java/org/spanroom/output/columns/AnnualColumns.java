@@ -38,7 +38,7 @@ public final class AnnualColumns {
             "program",
             "One row for each span that the program recovers, in the order of the calendar.",
             GeometryKind.LINE,
-            item -> item.eligible().facts().lonLat().map(Shape::line).orElse(Shape.EMPTY),
+            item -> item.span().facts().lonLat().map(Shape::line).orElse(Shape.EMPTY),
             Stream.of(
                             place(),
                             times(),
@@ -216,7 +216,7 @@ public final class AnnualColumns {
 
     /** Returns whether a field check comes before the work. */
     public static boolean isChecked(ProgramItem item) {
-        return !item.eligible().facts().fieldCheck().isBlank();
+        return !item.span().facts().fieldCheck().isBlank();
     }
 
     /** Returns the day of the first shift. */
@@ -234,6 +234,6 @@ public final class AnnualColumns {
     }
 
     private static Function<ProgramItem, Object> facts(Function<SpanFacts, Object> cell) {
-        return item -> cell.apply(item.eligible().facts());
+        return item -> cell.apply(item.span().facts());
     }
 }

@@ -24,7 +24,7 @@ public final class MoveColumns {
                             "cause",
                             "cause",
                             "new or gone: only one run has the span; excluded or admitted: it lost or gained a "
-                                    + "rank; score: its own score changed; others: only scores of other spans "
+                                    + "rank; score: its own score changed, ranked or not; others: only scores of other spans "
                                     + "changed; reason: neither run ranks it, for different reasons.",
                             row -> row.cause().key()),
                     Column.integer("rank_before", "rank_bef", "Rank in the first run.", row -> rank(row.before())),

@@ -31,12 +31,12 @@ public final class ReserveColumns {
                             AnnualColumns.SPAN_ID,
                             "span_id",
                             "Name of the span.",
-                            row -> row.item().eligible().facts().spanId()),
+                            row -> row.item().span().facts().spanId()),
                     Column.integer(
                             "rank",
                             "rank",
                             "Rank of the span in the run; empty for an excluded one.",
-                            row -> row.item().eligible().facts().rank()),
+                            row -> row.item().span().facts().rank()),
                     Column.text(
                             AnnualColumns.SECTION,
                             "section",
@@ -46,20 +46,20 @@ public final class ReserveColumns {
                             "positions",
                             "positions",
                             "Positions that its recovery would add.",
-                            row -> row.item().eligible().facts().positionsGained()),
+                            row -> row.item().span().facts().positionsGained()),
                     Column.real(
                             "budget_money",
                             "budget",
                             2,
                             "Its cost as it counts against the budget, done alone.",
-                            row -> row.item().eligible().budgetMoney()),
+                            row -> row.item().span().budgetMoney()),
                     Column.real(
                             "worth_money",
                             "worth",
                             2,
                             "What recovering it is worth by itself, in the first year; 0 where only a connection or a must makes it "
                                     + "worth anything.",
-                            row -> row.item().eligible().worthMoney()),
+                            row -> row.item().span().worthMoney()),
                     Column.real(
                             "chance_pct",
                             "chance_pct",
@@ -88,7 +88,7 @@ public final class ReserveColumns {
      */
     public record Row(ReserveItem item, int samples) {
         private OptionalDouble chanceRatio() {
-            OptionalLong draws = item.eligible().recovery().feasibleDraws();
+            OptionalLong draws = item.span().recovery().feasibleDraws();
             if (samples == 0 || draws.isEmpty()) {
                 return OptionalDouble.empty();
             }

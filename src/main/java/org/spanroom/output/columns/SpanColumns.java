@@ -171,6 +171,7 @@ public final class SpanColumns {
             "assumed",
             "new_duct_positions",
             "new_duct_money",
+            "build_ducts",
             "further_duct_money",
             "new_build_lead_days",
             "embargo_until",

@@ -40,7 +40,7 @@ public record VaultWork(
             List<ProgramItem> items, DuctNetwork network, Map<String, Map<String, Object>> vaultFacts) {
         Map<String, List<ProgramItem>> byVault = new LinkedHashMap<>();
         for (ProgramItem item : items) {
-            SpanFacts facts = item.eligible().facts();
+            SpanFacts facts = item.span().facts();
             Stream.of(facts.vaultA(), facts.vaultB())
                     .distinct()
                     .forEach(vault -> byVault.computeIfAbsent(vault, name -> new ArrayList<>())

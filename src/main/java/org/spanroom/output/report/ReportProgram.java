@@ -10,7 +10,7 @@ import java.util.List;
  * @param years its years, from 1
  * @param items its spans in the order of the calendar
  * @param itemRows rows of these spans; -1 for one that the page does not show
- * @param reserve the candidates that it leaves out
+ * @param reserve the eligible spans that it leaves out
  * @param reserveRows rows of these spans; -1 for one that the page does not show
  */
 public record ReportProgram(
