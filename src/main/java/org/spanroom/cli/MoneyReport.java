@@ -25,12 +25,16 @@ final class MoneyReport {
                 "saving, each span by itself",
                 money.savingMoney(),
                 money.ranges().map(MoneyRanges::saving)));
-        money.sharedBuildMoney()
-                .ifPresent(shared -> lines.add(line(
-                        "new build with a shared trench or bore in each section (rates at their values)",
-                        shared,
-                        Optional.empty())));
+        money.sharedBuildMoney().ifPresent(shared -> shared(shared, money, lines));
         return List.copyOf(lines);
+    }
+
+    /** New ducts of a section can share a trench or bore, which the new build of each span by itself leaves out. */
+    private static void shared(double buildMoney, MoneyTotals money, List<String> lines) {
+        lines.add("With all rates at their values, and one trench or bore shared in each section:");
+        lines.add(line("recovery", money.recoveryMoney(), Optional.empty()));
+        lines.add(line("new build", buildMoney, Optional.empty()));
+        lines.add(line("saving", buildMoney - money.recoveryMoney(), Optional.empty()));
     }
 
     private static String line(String what, double atValuesMoney, Optional<MoneyRange> range) {

@@ -62,6 +62,11 @@ final class RankReport {
                     "%,8d of them only with good lubrication; without it the calculated pull fails from both ends",
                     totals.doubtful());
         }
+        if (totals.tightBends() > 0) {
+            line(
+                    "%,8d of them only through a bend that is tighter than the innerduct's minimum radius; check them in the field",
+                    totals.tightBends());
+        }
         contents.deciders().forEach(sentence -> line("%s.", sentence));
         if (totals.ranked() > 0) {
             MoneyReport.lines(money).forEach(text -> line("%s", text));

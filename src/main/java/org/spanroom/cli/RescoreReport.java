@@ -28,6 +28,11 @@ final class RescoreReport {
         if (totals.doubtful() > 0) {
             report.line("%,8d of them only with good lubrication", totals.doubtful());
         }
+        if (totals.tightBends() > 0) {
+            report.line(
+                    "%,8d of them only through a bend tighter than the innerduct's minimum radius",
+                    totals.tightBends());
+        }
         summary.written().contents().deciders().forEach(sentence -> report.line("%s.", sentence));
         if (totals.ranked() > 0) {
             MoneyReport.lines(summary.written().money()).forEach(line -> report.line("%s", line));

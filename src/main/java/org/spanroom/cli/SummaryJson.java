@@ -130,7 +130,9 @@ final class SummaryJson {
         var excluded = new TreeMap<String, Long>();
         totals.excluded().forEach((why, count) -> excluded.put(why.key(), count));
         json.number("spans", totals.spans()).number("spans_ranked", totals.ranked());
-        json.number("spans_ranked_doubtful", totals.doubtful()).counts("spans_excluded", excluded);
+        json.number("spans_ranked_doubtful", totals.doubtful())
+                .number("spans_ranked_tight_bend", totals.tightBends())
+                .counts("spans_excluded", excluded);
         written.spansKept().ifPresent(kept -> json.number("spans_kept", kept));
         json.number("positions_gained", totals.positionsGained())
                 .number("spans_ranked_length_m", totals.rankedLengthM(), LENGTH_DECIMALS)

@@ -88,6 +88,7 @@ final class PackedSpanRows implements SpanRows {
                 figures.exclusion(number),
                 rank.isPresent(),
                 figures.isPullDoubtful(number),
+                figures.isBendTight(number),
                 Math.max(0, figures.positionsAfter(number) - figures.positionsNow(number)),
                 spans.lengthM(number),
                 spans.drawnLengthM(number),

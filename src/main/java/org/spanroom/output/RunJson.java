@@ -158,6 +158,7 @@ final class RunJson {
     private void spans(RankTotals totals) throws IOException {
         json.writeNumberField("spans_ranked", totals.ranked());
         json.writeNumberField("spans_ranked_doubtful", totals.doubtful());
+        json.writeNumberField("spans_ranked_tight_bend", totals.tightBends());
         var byKey = new TreeMap<String, Long>();
         totals.excluded().forEach((why, count) -> byKey.put(why.key(), count));
         counts("spans_excluded", byKey);

@@ -19,6 +19,7 @@ final class SpanTally {
     private long spans;
     private long ranked;
     private long doubtful;
+    private long tightBends;
     private long positionsGained;
     private double lengthM;
     private double drawnLengthM;
@@ -38,6 +39,7 @@ final class SpanTally {
                 row.verdict().findFirst(),
                 row.rank().isPresent(),
                 row.verdict().isPullDoubtful(),
+                row.verdict().isBendTight(),
                 gained,
                 spanLengthM,
                 spanDrawnLengthM,
@@ -49,6 +51,7 @@ final class SpanTally {
             Optional<Exclusion> why,
             boolean isRanked,
             boolean isDoubtful,
+            boolean isBendTight,
             long gained,
             double spanLengthM,
             double spanDrawnLengthM,
@@ -58,6 +61,7 @@ final class SpanTally {
         if (isRanked) {
             ranked++;
             doubtful += isDoubtful ? 1 : 0;
+            tightBends += isBendTight ? 1 : 0;
             positionsGained += gained;
             lengthM += spanLengthM;
             drawnLengthM += spanDrawnLengthM;
@@ -84,12 +88,13 @@ final class SpanTally {
 
     /** Returns what has been counted since the last call. */
     RankTotals take() {
-        var totals =
-                new RankTotals(spans, ranked, excluded, doubtful, positionsGained, lengthM, drawnLengthM, takeKept());
+        var totals = new RankTotals(
+                spans, ranked, excluded, doubtful, tightBends, positionsGained, lengthM, drawnLengthM, takeKept());
         excluded.clear();
         spans = 0;
         ranked = 0;
         doubtful = 0;
+        tightBends = 0;
         positionsGained = 0;
         lengthM = 0;
         drawnLengthM = 0;

@@ -99,6 +99,11 @@ final class ReportTexts {
                     + Counted.form(totals.doubtful(), "passes", "pass")
                     + " the calculated pull only with good lubrication.");
         }
+        if (totals.tightBends() > 0) {
+            statements.add(
+                    "In " + Counted.of(totals.tightBends(), "candidate")
+                            + " an innerduct must pass a bend that is tighter than its minimum radius; check these in the field.");
+        }
         return statements;
     }
 

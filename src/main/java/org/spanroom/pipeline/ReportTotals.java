@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import org.spanroom.model.rank.Caution;
 import org.spanroom.output.RecordedSpans;
 import org.spanroom.output.report.Frontier;
 import org.spanroom.output.report.ReportCharts;
@@ -27,6 +28,7 @@ final class ReportTotals {
     private long ranked;
     private long positionsGained;
     private long doubtful;
+    private long tightBends;
 
     private static final class Sum {
         private long spans;
@@ -56,7 +58,9 @@ final class ReportTotals {
         double money = cells.number(row, "recovery_likely_money");
         double shownMoney = Double.isNaN(money) ? cells.numberOr0(row, "recovery_money") : money;
         positionsGained += gained;
-        doubtful += cells.items(row, "cautions").contains("pull_doubtful") ? 1 : 0;
+        List<String> cautions = cells.items(row, "cautions");
+        doubtful += cautions.contains(Caution.PULL_DOUBTFUL) ? 1 : 0;
+        tightBends += cautions.contains(Caution.INNERDUCT_RADIUS) ? 1 : 0;
         String group = cells.text(row, groupColumn);
         Sum sum = byGroup.computeIfAbsent(group.isEmpty() ? NOT_RECORDED : group, none -> new Sum());
         sum.spans++;
@@ -82,6 +86,10 @@ final class ReportTotals {
     /** Returns how many ranked spans have a pull that only good lubrication lets pass. */
     long doubtful() {
         return doubtful;
+    }
+
+    long tightBends() {
+        return tightBends;
     }
 
     List<Frontier.Point> points() {

@@ -48,6 +48,7 @@ class SummaryJsonTest {
                 "spans",
                 "spans_ranked",
                 "spans_ranked_doubtful",
+                "spans_ranked_tight_bend",
                 "spans_excluded",
                 "findings",
                 "findings_by_code",

@@ -122,6 +122,7 @@ final class DataDictionary {
             | TABLES | how many rows each table has, those of tables in no file included; of findings, how many problems they stand for |
             | `spans_ranked`, `spans_excluded` | how many spans have a rank, and how many have none, by reason |
             | `spans_ranked_doubtful` | how many of the ranked spans can be pulled only when well lubricated: caution `pull_doubtful` |
+            | `spans_ranked_tight_bend` | how many of them have an innerduct that must pass a bend tighter than its minimum radius: caution `innerduct_radius` |
             | `lengths_m` | meters on the ground: all `routes` read, `spans`, `remainders` that are not assigned to a span, and `spans_ranked` |
             | `kept_fields` | only where `inputs.routes.keep` names fields: for each, over the ranked spans by its values, `spans_ranked`, `positions_gained` and `length_m`, most gained first; values beyond the first thousand in the order of the ranking together as `others` |
             | `money_ranked` | over all spans that have a rank, in `currency`: `recovery_money`, `build_money` and `saving_money` with all rates at their values, and of each the `low`, `likely` (median) and `high` percentile of the totals of joint drawings of the rates; without these where nothing was simulated, or by `rank --from` |

@@ -9,4 +9,7 @@ package org.spanroom.model.rank;
 public record Caution(String key, String explanation) {
     /** The key of the caution that a pull fails at both ends unless well lubricated; such spans are counted apart. */
     public static final String PULL_DOUBTFUL = "pull_doubtful";
+
+    /** Key of the caution that an innerduct must pass a bend tighter than its minimum radius. */
+    public static final String INNERDUCT_RADIUS = "innerduct_radius";
 }

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
  *
  * @param excluded how many spans are not ranked, by reason
  * @param doubtful how many ranked spans can be pulled only when well lubricated
+ * @param tightBends how many ranked spans have an innerduct that must pass a bend tighter than its minimum radius
  * @param positionsGained positions that recovery adds, over all ranked spans
  * @param rankedLengthM the length that counts, over all ranked spans
  * @param rankedDrawnLengthM drawn length on the ground, over all ranked spans
@@ -20,11 +21,12 @@ public record RankTotals(
         long ranked,
         Map<Exclusion, Long> excluded,
         long doubtful,
+        long tightBends,
         long positionsGained,
         double rankedLengthM,
         double rankedDrawnLengthM,
         List<KeptTotals> kept) {
-    public static final RankTotals NONE = new RankTotals(0, 0, Map.of(), 0, 0, 0, 0, List.of());
+    public static final RankTotals NONE = new RankTotals(0, 0, Map.of(), 0, 0, 0, 0, 0, List.of());
 
     public RankTotals {
         excluded = Map.copyOf(excluded);
@@ -40,6 +42,7 @@ public record RankTotals(
                 ranked + other.ranked,
                 reasons,
                 doubtful + other.doubtful,
+                tightBends + other.tightBends,
                 positionsGained + other.positionsGained,
                 rankedLengthM + other.rankedLengthM,
                 rankedDrawnLengthM + other.rankedDrawnLengthM,

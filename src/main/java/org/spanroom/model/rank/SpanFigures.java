@@ -25,6 +25,7 @@ public final class SpanFigures {
     private static final int SPARE = 1;
     private static final int ASSUMED = 2;
     private static final int DOUBTFUL = 4;
+    private static final int TIGHT_BEND = 8;
 
     private final double[] recoveryMoney;
     private final double[] siteHours;
@@ -95,6 +96,11 @@ public final class SpanFigures {
         return (flags[number] & DOUBTFUL) != 0;
     }
 
+    /** Returns whether an innerduct must pass a bend that is too tight for it; see {@link Verdict#isBendTight}. */
+    public boolean isBendTight(int number) {
+        return (flags[number] & TIGHT_BEND) != 0;
+    }
+
     /** Returns how many cautions the span has, those of open gates included. */
     public int cautions(int number) {
         return cautions[number];
@@ -136,7 +142,8 @@ public final class SpanFigures {
             Duct duct = assessment.span().duct();
             figures.flags[number] = (byte) ((duct.isSpare() ? SPARE : 0)
                     | (duct.contentsSource() == ContentsSource.ASSUMED ? ASSUMED : 0)
-                    | (verdict.isPullDoubtful() ? DOUBTFUL : 0));
+                    | (verdict.isPullDoubtful() ? DOUBTFUL : 0)
+                    | (verdict.isBendTight() ? TIGHT_BEND : 0));
         }
 
         /** Takes the draws of the simulation in which a span is feasible. */

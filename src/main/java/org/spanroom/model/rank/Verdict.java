@@ -34,7 +34,16 @@ public record Verdict(List<Exclusion> exclusions, List<Exclusion> waived, List<C
 
     /** Returns whether on paper the innerducts come out only when well lubricated. */
     public boolean isPullDoubtful() {
-        return cautions.stream().anyMatch(caution -> caution.key().equals(Caution.PULL_DOUBTFUL));
+        return hasCaution(Caution.PULL_DOUBTFUL);
+    }
+
+    /** Returns whether an innerduct must pass a bend tighter than its minimum radius, which lubrication does not change. */
+    public boolean isBendTight() {
+        return hasCaution(Caution.INNERDUCT_RADIUS);
+    }
+
+    private boolean hasCaution(String key) {
+        return cautions.stream().anyMatch(caution -> caution.key().equals(key));
     }
 
     /** Finds the reason that is given where there is space for one only: the most basic. */
