@@ -16,6 +16,7 @@ import org.spanroom.model.learn.LearnResults;
 import org.spanroom.model.learn.LeftOut;
 import org.spanroom.model.learn.RateChange;
 import org.spanroom.model.learn.RatioEstimate;
+import org.spanroom.output.LearnWriter;
 import org.spanroom.pipeline.LearnRun.LearnSummary;
 
 /** What {@code learn} says at its end. */
@@ -43,8 +44,10 @@ final class LearnReport {
         report.leftOut();
         report.line(
                 "%nProposals: %s", summary.files().stream().map(String::valueOf).collect(Collectors.joining(", ")));
+        boolean friction = summary.files().stream().anyMatch(file -> file.endsWith(LearnWriter.FRICTION));
         report.line(
-                "Nothing is applied: check them, then name rates.yaml in the config and copy friction.yaml into it.");
+                "Nothing is applied: check them, then name rates.yaml in the config%s.",
+                friction ? " and copy friction.yaml into it" : "");
         report.line("%s", SummaryJson.CAUTION);
         return report.text.toString();
     }

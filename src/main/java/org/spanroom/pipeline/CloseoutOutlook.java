@@ -52,8 +52,8 @@ final class CloseoutOutlook {
             case IN_WORK -> "in work: not planned again (gate in_work)";
             case DONE -> "done: not ranked any more (gate work_done)";
             case STOPPED ->
-                "stopped: still " + Counted.form(spans, "a candidate", "candidates")
-                        + ", with the caution work_stopped";
+                "stopped: ranked with the caution work_stopped, unless what crews found excludes "
+                        + Counted.form(spans, "it", "them") + ", such as a blocked duct";
         };
     }
 

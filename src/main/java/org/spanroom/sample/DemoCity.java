@@ -24,7 +24,7 @@ public final class DemoCity {
     static final String STREETS = "streets.geojson";
 
     private static final String CONFIG = "spanroom.yaml";
-    private static final int HARBOUR = 2;
+    private static final int HARBOR = 2;
     private static final int HILLSIDE = 4;
 
     private DemoCity() {}
@@ -98,9 +98,9 @@ public final class DemoCity {
         CityBuilder builder;
         List<CityBuilder.Built> districts;
         try (var files = new CityFiles(folder, CityLayers.geoJson(folder), true);
-                var harbour = CityLayers.shapefiles(folder, "harbour", "harbour_vaults");
+                var harbor = CityLayers.shapefiles(folder, "harbor", "harbor_vaults");
                 var hillside = CityLayers.geoPackage(folder.resolve("hillside.gpkg"))) {
-            var sink = new DistrictExtract(new DistrictExtract(files, HARBOUR, harbour), HILLSIDE, hillside);
+            var sink = new DistrictExtract(new DistrictExtract(files, HARBOR, harbor), HILLSIDE, hillside);
             builder = new CityBuilder(DEMO_SPANS, DEMO_SEED, sink);
             districts = builder.build();
         }

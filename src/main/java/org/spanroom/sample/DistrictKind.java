@@ -5,7 +5,7 @@ import java.util.List;
 /** The kinds of district that the city consists of, over and over. */
 enum DistrictKind {
     OLD_QUARTER("Old Quarter", List.of(10, 5, 4, 3, 10, 8, 14, 2), 0.10),
-    HARBOUR("Harbour", List.of(20, 10, 12, 12, 6, 12, 1, 8), 0.22),
+    HARBOR("Harbor", List.of(20, 10, 12, 12, 6, 12, 1, 8), 0.22),
     RINGS("Rings", List.of(14, 4, 12, 12, 14, 3, 6, 4), 0.08),
     HILLSIDE("Hillside", List.of(20, 10, 6, 14, 3, 2, 0, 18), 0.05);
 

@@ -129,7 +129,7 @@ final class SampleReadme {
                         count.streets(),
                         total(count.faults().values().stream()));
         return withDistricts ? all + """
-                | `harbour.shp`, `harbour_vaults.shp` | | the Harbour district again, in EPSG:2226 (US survey feet), without the links to others |
+                | `harbor.shp`, `harbor_vaults.shp` | | the Harbor district again, in EPSG:2226 (US survey feet), without the links to others |
                 | `hillside.gpkg` | | the Hillside district again, layers `ducts` (with heights) and `vaults`, in EPSG:32609 (meters) |
                 | `oldtown.geojson`, `oldtown_vaults.geojson` | | a separate town, with other fields, that does not record the contents of its ducts: see `src/site/markdown/little-recorded.md` |
                 | `connections.csv` | 9 | connections that are wanted, for `connect`: see `src/site/markdown/connections.md` |

@@ -105,7 +105,7 @@ final class StreetNamer {
         boolean isEast = east > north;
         return switch (district.kind()) {
             case OLD_QUARTER -> isEast ? "Street" : "Lane";
-            case HARBOUR -> isEast ? "Road" : "Row";
+            case HARBOR -> isEast ? "Road" : "Row";
             case RINGS -> isEast ? "Avenue" : "Walk";
             case HILLSIDE -> isEast ? "Terrace" : "Rise";
         };

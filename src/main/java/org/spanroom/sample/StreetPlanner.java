@@ -50,7 +50,7 @@ final class StreetPlanner {
 
     private StreetPlan lattice(double sides) {
         int blocks = Math.max(2, (int) Math.ceil((Math.sqrt(1 + 2 * sides) - 1) / 2));
-        boolean oblong = district.kind() == DistrictKind.HARBOUR && blocks > 4;
+        boolean oblong = district.kind() == DistrictKind.HARBOR && blocks > 4;
         double[] us = centered(steps(oblong ? blocks + 3 : blocks));
         double[] vs = centered(steps(oblong ? blocks - 2 : blocks));
         Node[][] grid = grid(us, vs);

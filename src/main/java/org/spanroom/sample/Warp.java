@@ -20,7 +20,7 @@ interface Warp {
     static Warp of(DistrictKind kind, Chance chance) {
         return switch (kind) {
             case OLD_QUARTER -> turned(StrictMath.toRadians(chance.between(-14, 14)));
-            case HARBOUR -> alongAnArc(chance.between(900, 1200));
+            case HARBOR -> alongAnArc(chance.between(900, 1200));
             case RINGS -> polar();
             case HILLSIDE -> winding(chance.between(0, 6), chance.between(0, 6));
         };

@@ -176,19 +176,19 @@ class ExplainCommandTest {
     @Test
     void thePartsOfAShapefileCountToo() throws IOException {
         for (String ending : List.of("shp", "shx", "dbf", "prj", "cpg")) {
-            Files.copy(Path.of("sample-gis", "harbour." + ending), folder.resolve("harbour." + ending));
+            Files.copy(Path.of("sample-gis", "harbor." + ending), folder.resolve("harbor." + ending));
         }
         Path shapes = folder.resolve("run-2");
         CommandRun ranked = CommandRun.of(
                 "rank",
                 "--routes",
-                folder.resolve("harbour.shp").toString(),
+                folder.resolve("harbor.shp").toString(),
                 "--vaults",
-                Path.of("sample-gis", "harbour_vaults.shp").toString(),
+                Path.of("sample-gis", "harbor_vaults.shp").toString(),
                 "--output",
                 shapes.toString());
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
-        Path table = folder.resolve("harbour.dbf");
+        Path table = folder.resolve("harbor.dbf");
         byte[] before = Files.readAllBytes(table);
 
         before[before.length - 2] ^= 1;
@@ -196,12 +196,12 @@ class ExplainCommandTest {
         CommandRun changed = CommandRun.of("explain", "S-1", "--run", shapes.toString());
         before[before.length - 2] ^= 1;
         Files.write(table, before);
-        Files.writeString(folder.resolve("harbour.cst"), "UTF-8");
+        Files.writeString(folder.resolve("harbor.cst"), "UTF-8");
         CommandRun added = CommandRun.of("explain", "S-1", "--run", shapes.toString());
 
         assertThat(changed.complaint()).startsWith("spanroom: " + table + ": it has changed since the run in ");
         assertThat(added.complaint())
-                .startsWith("spanroom: " + folder.resolve("harbour.cst") + ": the run in " + shapes
+                .startsWith("spanroom: " + folder.resolve("harbor.cst") + ": the run in " + shapes
                         + " did not read this file as it is.");
     }
 

@@ -90,6 +90,24 @@ class MissingFieldTest {
                         + "'?");
     }
 
+    /** No rule of spelling leads from these to the column that they stand for, and without it all sizes would be assumed. */
+    @ParameterizedTest
+    @CsvSource({"outer_diam", "od", "diameter", "DIA"})
+    void sizesUnderAnotherNameAreNotMissingSizes(String wrong) throws IOException {
+        copyDemo();
+        Path table = folder.resolve("contents.csv");
+        Files.writeString(table, Files.readString(table).replaceFirst("\\boutside_diameter\\b", wrong));
+
+        CommandRun run = CommandRun.of(
+                "check", "--config", folder.resolve("spanroom.yaml").toString());
+
+        assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.INPUT);
+        assertThat(run.complaint().lines())
+                .singleElement()
+                .asString()
+                .contains("contents.csv: it has no column outside_diameter", "other columns: " + wrong, "Rename");
+    }
+
     /** As for routes: one file of several that lacks a field is a finding, all of them are a mistake. */
     @ParameterizedTest
     @CsvSource({"true", "false"})

@@ -42,7 +42,7 @@ class CautionsTest {
                 with(CautionKind.CONSENT_UNRECORDED, one -> one.consent = Answer.UNKNOWN),
                 with(CautionKind.LOOSE_CABLE_UNRECORDED, one -> one.looseCable = Answer.UNKNOWN),
                 with(CautionKind.CIRCUITS_AT_RISK, one -> one.circuits = OptionalInt.of(12)),
-                with(CautionKind.JOINT_OWNERS, one -> one.jointOwners = "harbour"),
+                with(CautionKind.JOINT_OWNERS, one -> one.jointOwners = "harbor"),
                 with(CautionKind.WATER, one -> one.flooded = true),
                 with(
                         CautionKind.WATER,
@@ -174,11 +174,11 @@ class CautionsTest {
     void aCautionNamesWhatIsRecorded() {
         var one = HandMade.sound();
         one.circuits = OptionalInt.of(12);
-        one.jointOwners = "harbour";
+        one.jointOwners = "harbor";
 
         assertThat(cautions(one))
                 .extracting(Caution::explanation)
-                .containsExactly("live circuits at risk: 12", "joint owners must consent: harbour");
+                .containsExactly("live circuits at risk: 12", "joint owners must consent: harbor");
     }
 
     @Test

@@ -38,7 +38,7 @@ class EmptyDuctsTest {
     void anOwnersOwnAndThoseOfNobodyServeAlike() {
         HandMade own = empty("z", "City", Condition.SOUND);
         HandMade nobodys = empty("a", "", Condition.UNKNOWN);
-        HandMade strangers = empty("0", "Harbour", Condition.SOUND);
+        HandMade strangers = empty("0", "Harbor", Condition.SOUND);
 
         assertThat(of(own, nobodys, strangers).findProved(full("city"))).contains("z");
         assertThat(of(own, strangers).findProved(full("city"))).contains("z");

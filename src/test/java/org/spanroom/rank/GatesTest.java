@@ -309,7 +309,7 @@ class GatesTest {
                 neighbor("in no bank", false, one -> one.in("", "V1", "V2")),
                 neighbor("to another vault", false, one -> one.in("B", "V1", "V3")),
                 neighbor("of the same owner", true, one -> one.owner = " CITY"),
-                neighbor("of another owner", false, one -> one.owner = "harbour"),
+                neighbor("of another owner", false, one -> one.owner = "harbor"),
                 neighbor("blocked", false, one -> one.condition = Condition.BLOCKED),
                 neighbor("oval", false, one -> one.condition = Condition.OVAL),
                 neighbor("of unknown condition", false, one -> one.condition = Condition.UNKNOWN),

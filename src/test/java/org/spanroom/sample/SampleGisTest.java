@@ -657,8 +657,8 @@ class SampleGisTest {
     @CsvSource({
         "ducts.geojson, ducts, Line String, WGS 84",
         "vaults.geojson, vaults, Point, WGS 84",
-        "harbour.shp, harbour, Line String, US survey foot",
-        "harbour_vaults.shp, harbour_vaults, Point, US survey foot",
+        "harbor.shp, harbor, Line String, US survey foot",
+        "harbor_vaults.shp, harbor_vaults, Point, US survey foot",
         "hillside.gpkg, ducts, Multi Line String, UTM zone 9N",
         "hillside.gpkg, vaults, Point, UTM zone 9N",
         "zones.gpkg, zones, Polygon, US survey foot"
@@ -673,7 +673,7 @@ class SampleGisTest {
 
     /** GDAL turns the district back to longitude and latitude; a millimeter is what the city's own digits are worth. */
     @ParameterizedTest
-    @CsvSource({"harbour.shp, harbour", "hillside.gpkg, ducts"})
+    @CsvSource({"harbor.shp, harbor", "hillside.gpkg, ducts"})
     void aDistrictLiesWhereTheCityHasIt(String file, String layer, @TempDir Path folder) throws IOException {
         Path geoJson = folder.resolve("back.geojson");
         ExternalTool.named("ogr2ogr")

@@ -318,10 +318,7 @@ final class FactReader {
     private static String meant(String word, List<String> right) {
         return NearestWord.find(word, right)
                 .map(near -> "Did you mean " + near + "?")
-                .orElse(
-                        right.size() > 10
-                                ? "It is misspelled, or not one of ours."
-                                : "Possible: " + String.join(", ", right) + ".");
+                .orElse("Possible: " + String.join(", ", right) + ".");
     }
 
     private static String word(String text) {

@@ -23,17 +23,20 @@ import org.spanroom.input.layer.Blanks;
  * @param others names of those that are not ours, as they are in the table; a spreadsheet's columns without a name are left out
  */
 record ContentsHeader(Map<String, Integer> columns, List<String> others) {
+    private static final String SIZE = "outside_diameter";
+    private static final String CATALOG = "catalog";
+
     static final List<String> COLUMNS = List.of(
             "duct",
             "item",
             "kind",
             "inside",
-            "outside_diameter",
+            SIZE,
             "sdr",
             "wall",
             "mass",
             "in_service",
-            "catalog",
+            CATALOG,
             "may_move",
             "cells",
             "reserved",
@@ -49,6 +52,9 @@ record ContentsHeader(Map<String, Integer> columns, List<String> others) {
 
     /** Spelled almost as one of ours, and something else. */
     private static final Set<String> NO_MISTAKES = Set.of("inside_diameter");
+
+    /** In names of columns that may hold outside diameters. */
+    private static final Pattern SIZE_WORDS = Pattern.compile("diam|(?:^|_)(?:od|dia|size|outer|outside)(?:_|$)");
 
     /** What a unit or a number behind a name looks like: _in, _kg_m, _id. */
     private static final Pattern SHORT_ENDING = Pattern.compile("(_[a-z]{1,2}){1,2}");
@@ -75,7 +81,26 @@ record ContentsHeader(Map<String, Integer> columns, List<String> others) {
                 .filter(name -> !name.isBlank() && !COLUMNS.contains(folded(name)))
                 .toList();
         demandNoneMisspelled(file, columns, others);
+        demandSizes(file, columns, others);
         return new ContentsHeader(columns, others);
+    }
+
+    /**
+     * Sizes decide what fits, so a table whose sizes are in a column that no rule of spelling finds must not pass for one without sizes.
+     * Where the catalog may have them, only a column that sounds like a size is one.
+     */
+    private static void demandSizes(Path file, Map<String, Integer> columns, List<String> others) {
+        boolean mayBeSizes = columns.containsKey(CATALOG)
+                ? others.stream()
+                        .anyMatch(name -> SIZE_WORDS.matcher(folded(name)).find())
+                : !others.isEmpty();
+        if (!columns.containsKey(SIZE) && mayBeSizes) {
+            throw new InputException(
+                    file,
+                    "it has no column " + SIZE + ", so sizes of innerducts and cables would be assumed; other columns: "
+                            + String.join(", ", others),
+                    "Rename the column that has outside diameters to " + SIZE + "; if there is none, add it empty.");
+        }
     }
 
     private static String folded(String name) {

@@ -6,7 +6,7 @@ public enum CarbonItem implements EffortPart {
     DUCTS_AVOIDED,
     /** ICE: surface that is not restored. */
     SURFACE_AVOIDED,
-    /** ICE: concrete round the ducts. */
+    /** ICE: concrete around the ducts. */
     ENCASEMENT_AVOIDED,
     /** ICE: sleeves in the new ducts. */
     SLEEVES_AVOIDED,

@@ -168,7 +168,7 @@ public enum RateKey {
     BASE_KG_PER_M2,
     /** Aggregate. */
     BASE_CO2E_KG_PER_KG,
-    /** Concrete round the duct in a roadway. */
+    /** Concrete around the duct in a roadway. */
     ENCASEMENT_KG_PER_M,
     /** Concrete RC 28/35; low: general. */
     ENCASEMENT_CO2E_KG_PER_KG,
