@@ -20,7 +20,7 @@ public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, Fir
      * @param ranked how many of them are ranked
      * @param spare how many of them are sound empty ducts
      * @param positionsNow positions now, of all spans
-     * @param positionsAfter positions after the proposed recovery, of all spans
+     * @param positionsAfter positions after the recovery of the ranked spans, of all spans
      * @param positionsGained positions that recovery gains, of the ranked spans
      * @param contentsAssumed how many of the ranked spans rest on an assumed count of innerducts or cables
      */
@@ -41,7 +41,7 @@ public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, Fir
         /**
          * Returns these counts with one more span.
          *
-         * @param isRanked whether it is ranked, so that what it gains counts
+         * @param isRanked whether it is ranked, so that it is recovered; another one keeps its positions of today
          * @param isSpare whether it is a sound empty duct
          */
         public Counts plus(boolean isRanked, boolean isSpare, int now, int after, int gained) {
@@ -50,7 +50,7 @@ public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, Fir
                     ranked + (isRanked ? 1 : 0),
                     spare + (isSpare ? 1 : 0),
                     positionsNow + now,
-                    positionsAfter + after,
+                    positionsAfter + (isRanked ? after : now),
                     positionsGained + (isRanked ? gained : 0),
                     contentsAssumed);
         }

@@ -72,8 +72,8 @@ public final class SectionColumns {
                     Column.integer(
                             "positions_after",
                             "pos_after",
-                            "Positions after what is proposed for each of its spans, of all together, excluded "
-                                    + "ones included.",
+                            "Positions after its ranked spans are recovered, of all its spans together; excluded spans keep "
+                                    + "those of today.",
                             counts(RankedSection.Counts::positionsAfter)),
                     Column.integer(
                             "positions_gained",

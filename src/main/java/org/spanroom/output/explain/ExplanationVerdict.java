@@ -80,7 +80,7 @@ final class ExplanationVerdict {
             return new ExplanationItem("sureness", "", ExplanationValue.ABSENT, "");
         }
         return new ExplanationParts()
-                .number("feasible_chance_percent", "probability feasible", recorded.feasiblePercent(), 1, "%")
+                .number("feasible_chance_percent", "feasible chance", recorded.feasiblePercent(), 1, "%")
                 .number("score_low_points", "score P10", recorded.scoreLowPoints(), 2, "")
                 .number("score_high_points", "score P90", recorded.scoreHighPoints(), 2, "")
                 .number("top_chance_percent", "probability among the top", recorded.topPercent(), 1, "%")
