@@ -161,8 +161,7 @@ final class ExplainCommand implements Callable<Integer> {
 
     private static ExplanationSection tree(SpanExplanation span, UnitSystem shown, Optional<RecordedProgram> planned) {
         ExplanationSection tree = Explanation.of(span, shown);
-        return planned.map(program ->
-                        ExplanationProgram.with(tree, span.ranked().span().id(), program))
+        return planned.map(program -> ExplanationProgram.with(tree, span.ranked(), program))
                 .orElse(tree);
     }
 

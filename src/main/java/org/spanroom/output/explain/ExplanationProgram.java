@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.spanroom.model.program.RecordedProgram;
+import org.spanroom.model.rank.RankedSpan;
 
 /** What an annual program does with a span, and why. */
 public final class ExplanationProgram {
@@ -16,7 +17,10 @@ public final class ExplanationProgram {
     public static ExplanationSection of(String spanId, RecordedProgram program) {
         return new ExplanationParts()
                 .text("span_id", "", spanId)
-                .add(section(spanId, program))
+                .add(section(
+                        spanId,
+                        program,
+                        "it is not eligible: not a span of the run, excluded, in must_not, done, or failed"))
                 .add(new ExplanationParts()
                         .text("caution", "caution", Explanation.CAUTION)
                         .section("", "Limits of these figures"))
@@ -24,13 +28,16 @@ public final class ExplanationProgram {
     }
 
     /** Returns a tree with what the program does with its span, before the limits of the figures. */
-    public static ExplanationSection with(ExplanationSection tree, String spanId, RecordedProgram program) {
+    public static ExplanationSection with(ExplanationSection tree, RankedSpan span, RecordedProgram program) {
         var parts = new ArrayList<>(tree.parts());
-        parts.add(parts.size() - 1, section(spanId, program));
+        String notEligible = span.rank().isPresent()
+                ? "it is not eligible: the program's config names it in must_not, or the work is reported as done or failed"
+                : "it is not eligible: the run excludes it, for the reasons in its ranking";
+        parts.add(parts.size() - 1, section(span.span().id(), program, notEligible));
         return new ExplanationSection(tree.key(), tree.title(), parts);
     }
 
-    private static ExplanationSection section(String spanId, RecordedProgram program) {
+    private static ExplanationSection section(String spanId, RecordedProgram program, String notEligible) {
         var parts = new ExplanationParts();
         RecordedProgram.Planned planned = program.planned().get(spanId);
         RecordedProgram.Reserved reserved = program.reserved().get(spanId);
@@ -42,11 +49,7 @@ public final class ExplanationProgram {
                     .ifPresent(place -> parts.whole("reserve_place", "place in the reserve", place)
                             .because("of " + reserveOf(program).size()));
         } else {
-            parts.text("in_program", "in the program", "no")
-                    .text(
-                            "why_not",
-                            "because",
-                            "it is not eligible: not a span of the run, excluded, in must_not, done, or failed");
+            parts.text("in_program", "in the program", "no").text("why_not", "because", notEligible);
         }
         return parts.section("program", "Annual program");
     }
