@@ -98,7 +98,7 @@ final class ExplanationVault {
                 .map(AirSupplyReason::key)
                 .map(key -> key.replace('_', ' '))
                 .collect(joining(", "));
-        known("forced_air", "continuous air supply", answer(needs.airSupply()), why.isEmpty() ? NOT_RECORDED : why);
+        known("forced_air", "forced air", answer(needs.airSupply()), why.isEmpty() ? NOT_RECORDED : why);
         if (needs.airSupply() != Answer.UNKNOWN) {
             parts.because(why);
         }

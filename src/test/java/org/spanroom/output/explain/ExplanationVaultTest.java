@@ -46,7 +46,7 @@ class ExplanationVaultTest {
                         "ventilate before entry at least: 10.0 min",
                         "air tests: before entry, after pumping, each duct mouth, continuously",
                         "longest time between air tests: 8.0 h",
-                        "continuous air supply: yes (roadway, gas found)",
+                        "forced air: yes (roadway, gas found)",
                         "permit to discharge water: yes",
                         "lane closure: yes",
                         "confined-space entry: yes"),
@@ -73,7 +73,7 @@ class ExplanationVaultTest {
                         "ventilate before entry at least: crews do not enter",
                         "air tests: none",
                         "longest time between air tests: crews do not enter",
-                        "continuous air supply: no (not entered)",
+                        "forced air: no (not entered)",
                         "permit to discharge water: water not recorded",
                         "lane closure: surface not recorded",
                         "confined-space entry: no"),
@@ -128,7 +128,7 @@ class ExplanationVaultTest {
     void withoutNeedsNothingIsClaimed() {
         List<String> lines = section(SpanExplanationSample.text(SpanExplanationSample.failing()), "Vault V-1 at A");
 
-        assertTrue(lines.contains("continuous air supply: not recorded"), lines::toString);
+        assertTrue(lines.contains("forced air: not recorded"), lines::toString);
         assertTrue(lines.contains("confined-space entry: kind not recorded"), lines::toString);
     }
 }
