@@ -87,8 +87,7 @@ final class PackedSpanRows implements SpanRows {
         tally.add(
                 figures.exclusion(number),
                 rank.isPresent(),
-                figures.isPullDoubtful(number),
-                figures.isBendTight(number),
+                new SpanTally.Doubts(figures.isPullDoubtful(number), figures.isBendTight(number)),
                 Math.max(0, figures.positionsAfter(number) - figures.positionsNow(number)),
                 spans.lengthM(number),
                 spans.drawnLengthM(number),

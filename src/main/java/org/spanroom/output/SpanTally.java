@@ -24,6 +24,14 @@ final class SpanTally {
     private double lengthM;
     private double drawnLengthM;
 
+    /**
+     * What is doubtful of a ranked span.
+     *
+     * @param pull whether it comes out only when well lubricated
+     * @param bend whether an innerduct must pass a bend that is too tight for it
+     */
+    record Doubts(boolean pull, boolean bend) {}
+
     void add(RankedSpan row) {
         add(
                 row,
@@ -38,8 +46,7 @@ final class SpanTally {
         add(
                 row.verdict().findFirst(),
                 row.rank().isPresent(),
-                row.verdict().isPullDoubtful(),
-                row.verdict().isBendTight(),
+                new Doubts(row.verdict().isPullDoubtful(), row.verdict().isBendTight()),
                 gained,
                 spanLengthM,
                 spanDrawnLengthM,
@@ -50,8 +57,7 @@ final class SpanTally {
     void add(
             Optional<Exclusion> why,
             boolean isRanked,
-            boolean isDoubtful,
-            boolean isBendTight,
+            Doubts doubts,
             long gained,
             double spanLengthM,
             double spanDrawnLengthM,
@@ -60,8 +66,8 @@ final class SpanTally {
         why.ifPresent(reason -> excluded.merge(reason, 1L, Long::sum));
         if (isRanked) {
             ranked++;
-            doubtful += isDoubtful ? 1 : 0;
-            tightBends += isBendTight ? 1 : 0;
+            doubtful += doubts.pull() ? 1 : 0;
+            tightBends += doubts.bend() ? 1 : 0;
             positionsGained += gained;
             lengthM += spanLengthM;
             drawnLengthM += spanDrawnLengthM;
