@@ -203,7 +203,7 @@ class RankConfidenceTest {
                 "explain", first.get("span_id"), "--run", runs.resolve("one").toString());
 
         assertThat(explained.out())
-                .containsPattern("probability feasible +" + first.get("feasible_chance_pct") + " %\n")
+                .containsPattern("feasible chance +" + first.get("feasible_chance_pct") + " %\n")
                 .containsPattern("probability among the top +" + first.get("top_chance_pct") + " %\n");
     }
 
