@@ -1,6 +1,9 @@
 package org.spanroom.cli;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import picocli.CommandLine;
 
 /**
@@ -8,33 +11,36 @@ import picocli.CommandLine;
  * all of them takes longer than reading the config.
  */
 final class Subcommands {
-    private static final List<String> NAMES = List.of(
-            "rank",
-            "check",
-            "explain",
-            "compare",
-            "path",
-            "corridors",
-            "connect",
-            "program",
-            "report",
-            "sheets",
-            "closeout",
-            "learn",
-            "sample",
-            "completion",
-            "help");
-
     /** These describe all the others. */
     private static final List<String> ABOUT_ALL = List.of("completion", "help");
+
+    /** By their names, in the order in which the help lists them. */
+    private static final Map<String, Function<Console, Object>> ALL = new LinkedHashMap<>();
+
+    static {
+        ALL.put("rank", RankCommand::new);
+        ALL.put("check", CheckCommand::new);
+        ALL.put("explain", ExplainCommand::new);
+        ALL.put("compare", CompareCommand::new);
+        ALL.put("path", PathCommand::new);
+        ALL.put("corridors", CorridorsCommand::new);
+        ALL.put("connect", ConnectCommand::new);
+        ALL.put("program", ProgramCommand::new);
+        ALL.put("report", ReportCommand::new);
+        ALL.put("sheets", SheetsCommand::new);
+        ALL.put("closeout", CloseoutCommand::new);
+        ALL.put("learn", LearnCommand::new);
+        ALL.put("sample", SampleCommand::new);
+        ALL.put("completion", CompletionCommand::new);
+        ALL.put("help", console -> new CommandLine.HelpCommand());
+    }
 
     private Subcommands() {}
 
     /** Adds the commands that these arguments need. */
     static void add(CommandLine top, Console console, String... args) {
-        boolean onlyOne = args.length > 0 && NAMES.contains(args[0]) && !ABOUT_ALL.contains(args[0]);
-        if (onlyOne) {
-            top.addSubcommand(args[0], command(args[0], console));
+        if (args.length > 0 && ALL.containsKey(args[0]) && !ABOUT_ALL.contains(args[0])) {
+            top.addSubcommand(args[0], ALL.get(args[0]).apply(console));
         } else {
             addOthers(top, console);
         }
@@ -42,29 +48,10 @@ final class Subcommands {
 
     /** Adds the commands that are not there yet. */
     static void addOthers(CommandLine top, Console console) {
-        NAMES.stream()
-                .filter(name -> !top.getSubcommands().containsKey(name))
-                .forEach(name -> top.addSubcommand(name, command(name, console)));
-    }
-
-    private static Object command(String name, Console console) {
-        return switch (name) {
-            case "rank" -> new RankCommand(console);
-            case "check" -> new CheckCommand(console);
-            case "explain" -> new ExplainCommand(console);
-            case "compare" -> new CompareCommand(console);
-            case "path" -> new PathCommand(console);
-            case "corridors" -> new CorridorsCommand(console);
-            case "connect" -> new ConnectCommand(console);
-            case "program" -> new ProgramCommand(console);
-            case "report" -> new ReportCommand(console);
-            case "sheets" -> new SheetsCommand(console);
-            case "closeout" -> new CloseoutCommand(console);
-            case "learn" -> new LearnCommand(console);
-            case "sample" -> new SampleCommand(console);
-            case "completion" -> new CompletionCommand(console);
-            case "help" -> new CommandLine.HelpCommand();
-            default -> throw new IllegalArgumentException("no command " + name);
-        };
+        ALL.forEach((name, command) -> {
+            if (!top.getSubcommands().containsKey(name)) {
+                top.addSubcommand(name, command.apply(console));
+            }
+        });
     }
 }
