@@ -20,11 +20,11 @@ public final class SqliteLibrary {
     private SqliteLibrary() {}
 
     /**
-     * Loads it; nothing more happens the second time.
+     * Loads it; nothing more happens the second time, and a second thread waits for the first.
      *
      * @throws TemporaryFolderException if the temporary folder cannot be used
      */
-    public static void load() {
+    public static synchronized void load() {
         // A directory that the user names is left to the loader, which gives its files names that cannot be guessed.
         boolean ours = System.getProperty(DIRECTORY_PROPERTY) == null && System.getProperty(PLACED_PROPERTY) == null;
         PrivateDirectory.unpack(DIRECTORY_PROPERTY, "sqlite", () -> {

@@ -33,6 +33,22 @@ class EpsgFilesTest {
         }
     }
 
+    /** Names and sizes are those that {@code unzip -l} lists of EPSG.zip in geotools-wrapper 1.8.1-33.1; the marker says that all are there. */
+    @Test
+    void filesArePlacedWholeAndMarked() throws IOException {
+        EpsgFiles.place(folder);
+
+        try (Stream<Path> files = Files.walk(folder)) {
+            assertThat(files.filter(Files::isRegularFile))
+                    .extracting(file -> file.getFileName() + " " + Files.size(file))
+                    .containsExactlyInAnyOrder(
+                            "EPSG.data 33554432",
+                            "EPSG.properties 141",
+                            "EPSG.script 22324",
+                            "EPSG_creation_marker.txt 0");
+        }
+    }
+
     @Test
     void oneDatasetIsUnpacked() throws Exception {
         Path note = folder.resolve("note");
