@@ -64,8 +64,8 @@ public final class TotalsToDate {
                 sum(spans, span -> reported(span, FieldFact.RECYCLED_MASS)),
                 sum(spans, span -> reported(span, FieldFact.BAGS)),
                 sum(spans, span -> reported(span, FieldFact.LOADS)),
-                planned(spans, dig.trenchM()),
-                planned(spans, dig.boreM()),
+                ofRun(spans, dig.trenchM()),
+                ofRun(spans, dig.boreM()),
                 planned(spans, PlannedWork::co2eIceKg),
                 sum(spans, this::warmKg),
                 sum(spans, span -> compared(span, FieldFact.COST).map(Pair::doneInUnit)),
@@ -102,8 +102,8 @@ public final class TotalsToDate {
         return dig;
     }
 
-    /** Returns a sum over the spans that the run has. */
-    private Reported planned(List<String> spans, double sumInUnit) {
+    /** Returns a sum over the spans that the run has, with how many it does not have. */
+    private Reported ofRun(List<String> spans, double sumInUnit) {
         Reported counted = planned(spans, PlannedWork::lengthM);
         return new Reported(
                 counted.sumInUnit().isPresent() ? OptionalDouble.of(sumInUnit) : OptionalDouble.empty(),

@@ -221,7 +221,6 @@ public final class RescoredWriter {
         return tally.take();
     }
 
-    /** A run of an earlier version did not write where contents are known from; nothing is then counted. */
     private static ContentsCounts contents(Rescored rescored) {
         var cells = new RescoredCells(rescored.columns());
         ContentsCounts counts = ContentsCounts.NONE;

@@ -72,20 +72,7 @@ class MissingFieldTest {
         "inside, insde"
     })
     void aMisspelledColumnOfTheContentsTableIsNamedWithTheNearest(String column, String wrong) throws IOException {
-        copyDemo();
-        Path table = folder.resolve("contents.csv");
-        String text = Files.readString(table);
-        String changed = text.replaceFirst("\\b" + column + "\\b", wrong);
-        assertThat(changed).isNotEqualTo(text);
-        Files.writeString(table, changed);
-
-        CommandRun run = CommandRun.of(
-                "check", "--config", folder.resolve("spanroom.yaml").toString());
-
-        assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.INPUT);
-        assertThat(run.complaint().lines())
-                .singleElement()
-                .asString()
+        assertThat(complaintOnContents(column, wrong))
                 .contains("contents.csv: it has no column '" + column + "'; did you mean '" + column + "' by '" + wrong
                         + "'?");
     }
@@ -94,17 +81,7 @@ class MissingFieldTest {
     @ParameterizedTest
     @CsvSource({"outer_diam", "od", "diameter", "DIA"})
     void sizesUnderAnotherNameAreNotMissingSizes(String wrong) throws IOException {
-        copyDemo();
-        Path table = folder.resolve("contents.csv");
-        Files.writeString(table, Files.readString(table).replaceFirst("\\boutside_diameter\\b", wrong));
-
-        CommandRun run = CommandRun.of(
-                "check", "--config", folder.resolve("spanroom.yaml").toString());
-
-        assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.INPUT);
-        assertThat(run.complaint().lines())
-                .singleElement()
-                .asString()
+        assertThat(complaintOnContents("outside_diameter", wrong))
                 .contains("contents.csv: it has no column outside_diameter", "other columns: " + wrong, "Rename");
     }
 
@@ -134,6 +111,23 @@ class MissingFieldTest {
             assertThat(run.complaint())
                     .contains("a.geojson: it has no field 'until' (mapped to zone_until); did you mean 'untl'?");
         }
+    }
+
+    /** Returns the one line in which the demo is refused after a column of its contents table was renamed. */
+    private String complaintOnContents(String column, String wrong) throws IOException {
+        copyDemo();
+        Path table = folder.resolve("contents.csv");
+        String text = Files.readString(table);
+        String changed = text.replaceFirst("\\b" + column + "\\b", wrong);
+        assertThat(changed).isNotEqualTo(text);
+        Files.writeString(table, changed);
+
+        CommandRun run = CommandRun.of(
+                "check", "--config", folder.resolve("spanroom.yaml").toString());
+
+        assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.INPUT);
+        assertThat(run.complaint().lines()).hasSize(1);
+        return run.complaint();
     }
 
     private void copyDemo() throws IOException {

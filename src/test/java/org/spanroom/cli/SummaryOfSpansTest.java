@@ -81,6 +81,23 @@ class SummaryOfSpansTest {
                         ranked.size()));
     }
 
+    /** Spans that only a bend stops are a line of their own, beside those that only lubrication lets through. */
+    @Test
+    void spansWithATightBendAreCounted() throws IOException {
+        JsonNode summary = summary(Path.of("sample-gis", "spanroom.yaml"));
+        long tight = withCaution("innerduct_radius");
+
+        assertThat(tight).isPositive();
+        assertThat(summary.path("spans_ranked_tight_bend").asLong()).isEqualTo(tight);
+        assertThat(summary.path("spans_ranked_doubtful").asLong()).isEqualTo(withCaution("pull_doubtful"));
+    }
+
+    private long withCaution(String key) throws IOException {
+        return ranked().stream()
+                .filter(row -> List.of(row.get("cautions").split(";")).contains(key))
+                .count();
+    }
+
     /** The span that costs most digs, and the ducts of the others of its section lie beside: from the columns that a user has. */
     @Test
     void sharedBuildIsThatOfTheColumns() throws IOException {
