@@ -17,11 +17,22 @@ import org.jspecify.annotations.Nullable;
 public final class BackgroundTask<T> {
     private static final long USUAL_STACK = 0;
 
-    private final FutureTask<T> task;
+    private final Task<T> task;
     private final boolean deferred;
 
+    /** Work whose failure is known even if its thread ends before it begins, for want of memory. */
+    private static final class Task<T> extends FutureTask<T> {
+        private Task(Supplier<T> work) {
+            super(work::get);
+        }
+
+        private void fail(Throwable failure) {
+            setException(failure);
+        }
+    }
+
     private BackgroundTask(Supplier<T> work, boolean deferred) {
-        task = new FutureTask<>(work::get);
+        task = new Task<>(work);
         this.deferred = deferred;
     }
 
@@ -43,6 +54,7 @@ public final class BackgroundTask<T> {
         var background = new BackgroundTask<>(work, false);
         var thread = new Thread(null, background.task, name, stackBytes);
         thread.setDaemon(true);
+        thread.setUncaughtExceptionHandler((ended, failure) -> background.task.fail(failure));
         thread.start();
         return background;
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,10 +20,20 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PrivateDirectory {
     private static final int PROBE_BYTES = 4 << 20;
-    private static final Map<String, Object> UNPACKING = new ConcurrentHashMap<>();
+    private static final int REMOVAL_ATTEMPTS = 5;
+    /** Enough to walk the directory and delete its files. */
+    private static final int REMOVAL_BYTES = 256 << 10;
+
+    private static final long ATTEMPT_NANOS = 50_000_000;
+    private static final Map<String, Turn> UNPACKING = new ConcurrentHashMap<>();
     private static final Set<Path> OWN = new TreeSet<>();
 
     private PrivateDirectory() {}
+
+    /** One thread at a time unpacks for a property, and none once its directory is removed. */
+    private static final class Turn {
+        private boolean removed;
+    }
 
     /** Something that a library does when it is first used, and that unpacks files. */
     public interface Unpacking {
@@ -39,10 +50,13 @@ public final class PrivateDirectory {
      * @throws TemporaryFolderException if the temporary folder cannot be used
      */
     public static void unpack(String property, String purpose, Unpacking work) {
-        Object alone = UNPACKING.computeIfAbsent(property, any -> new Object());
-        synchronized (alone) {
+        Turn turn = UNPACKING.computeIfAbsent(property, any -> new Turn());
+        synchronized (turn) {
+            if (turn.removed) {
+                throw new IllegalStateException("the program is ending");
+            }
             if (System.getProperty(property) == null) {
-                System.setProperty(property, make(purpose, alone).toString());
+                System.setProperty(property, make(purpose, turn).toString());
             }
             try {
                 work.run();
@@ -68,12 +82,13 @@ public final class PrivateDirectory {
     }
 
     /** For one thread at a time: a directory is on the list of our own before any other is looked into. */
-    private static synchronized Path make(String purpose, Object alone) {
-        var removal = new Removal(alone);
+    private static synchronized Path make(String purpose, Turn turn) {
+        var removal = new Removal(turn);
         Runtime.getRuntime().addShutdownHook(new Thread(removal, "remove-" + purpose));
         try {
-            Path directory = Files.createTempDirectory("spanroom-" + purpose).toAbsolutePath();
-            removal.directory = directory;
+            Path made = Files.createTempDirectory("spanroom-" + purpose);
+            removal.directory = made;
+            Path directory = made.toAbsolutePath();
             removal.sign = ProcessLock.put(directory);
             OWN.add(directory);
             if (OWN.size() == 1) {
@@ -87,19 +102,37 @@ public final class PrivateDirectory {
 
     /** What is done with a directory when the program ends; known before there is one. */
     private static final class Removal implements Runnable {
-        private final Object alone;
+        private final Turn turn;
+        /** Given back before the directory is removed, since the memory may be full of what the program ends with. */
+        @SuppressWarnings("UnusedVariable") // holds memory
+        private byte @Nullable [] reserve = new byte[REMOVAL_BYTES];
+
         private @Nullable Path directory;
         private Optional<ProcessLock> sign = Optional.empty();
 
-        private Removal(Object alone) {
-            this.alone = alone;
+        private Removal(Turn turn) {
+            this.turn = turn;
         }
 
         @Override
         public void run() {
-            synchronized (alone) {
+            synchronized (turn) {
+                turn.removed = true;
+                reserve = null;
                 if (directory != null) {
-                    remove(directory);
+                    removeInTheEnd(directory);
+                }
+            }
+        }
+
+        /** Where another thread takes the reserve, it soon meets its own end. */
+        private void removeInTheEnd(Path known) {
+            for (int attempt = 1; attempt <= REMOVAL_ATTEMPTS; attempt++) {
+                try {
+                    remove(known);
+                    return;
+                } catch (OutOfMemoryError full) {
+                    LockSupport.parkNanos(ATTEMPT_NANOS);
                 }
             }
         }

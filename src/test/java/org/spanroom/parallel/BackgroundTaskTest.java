@@ -3,6 +3,7 @@ package org.spanroom.parallel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -42,6 +43,23 @@ class BackgroundTaskTest {
         task.await();
         assertThat(task.isUnderWay()).isFalse();
         assertThat(BackgroundTask.deferred(() -> 1).isUnderWay()).isFalse();
+    }
+
+    @Test
+    void aThreadThatEndsBeforeItsWorkKeepsNoneWaiting() {
+        var goOn = new CountDownLatch(1);
+        var thread = new CompletableFuture<Thread>();
+        var task = BackgroundTask.run("beside", () -> {
+            thread.complete(Thread.currentThread());
+            sleepUntil(goOn);
+        });
+        var full = new OutOfMemoryError("for the test");
+
+        // As the Java machine does with what is thrown outside of the work, where memory is full.
+        thread.join().getUncaughtExceptionHandler().uncaughtException(thread.join(), full);
+
+        assertThatThrownBy(task::await).isSameAs(full);
+        goOn.countDown();
     }
 
     @Test
