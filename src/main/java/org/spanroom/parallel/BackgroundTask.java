@@ -20,7 +20,7 @@ public final class BackgroundTask<T> {
     private final Task<T> task;
     private final boolean deferred;
 
-    /** Work whose failure is known even if its thread ends before it begins, for want of memory. */
+    /** Work whose failure is known even if its thread ends before it begins, because no memory is left. */
     private static final class Task<T> extends FutureTask<T> {
         private Task(Supplier<T> work) {
             super(work::get);

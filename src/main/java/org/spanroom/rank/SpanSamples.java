@@ -92,8 +92,9 @@ final class SpanSamples {
             feasible = false;
             return 0;
         }
-        double usedPercent = use.percentAt(triangular(betterFrictionRatio()));
-        feasible = usedPercent <= 100;
+        double place = triangular(betterFrictionRatio());
+        double usedPercent = use.percentAt(place);
+        feasible = use.isPossible(place, usedPercent);
         return fixedPoints[number] + simulation.variedPoints(situation(), usedPercent, sample);
     }
 
@@ -104,6 +105,7 @@ final class SpanSamples {
     void scoreAll(double[] scorePoints, boolean[] isFeasible) {
         int[] open = new int[scorePoints.length];
         int[] numbers = new int[scorePoints.length];
+        double[] places = new double[scorePoints.length];
         double[] used = new double[scorePoints.length];
         int count = 0;
         for (int each = 0; each < scorePoints.length; each++) {
@@ -111,15 +113,15 @@ final class SpanSamples {
             if (situation().gainsRoom() && !isBlocked()) {
                 open[count] = each;
                 numbers[count] = number;
-                used[count++] = betterFrictionRatio();
+                places[count++] = betterFrictionRatio();
             }
         }
         for (int i = 0; i < count; i++) {
-            used[i] = triangular(used[i]);
+            places[i] = triangular(places[i]);
         }
-        use.percentAt(used, count);
+        use.percentAt(places, used, count);
         for (int i = 0; i < count; i++) {
-            isFeasible[open[i]] = used[i] <= 100;
+            isFeasible[open[i]] = use.isPossible(places[i], used[i]);
             scorePoints[open[i]] =
                     fixedPoints[numbers[i]] + simulation.variedPoints(situations.get(numbers[i]), used[i], open[i]);
         }

@@ -23,30 +23,58 @@ public final class UseCurve {
     /** Logarithms of lubricated, dry and bad, one limit after another; only of limits that may be the tightest. */
     private final double[] logs;
 
-    private UseCurve(double[] logs) {
+    /** The same of the limits that keep a span out of the ranking; the same array where no other may be the tightest. */
+    private final double[] excludingLogs;
+
+    private UseCurve(double[] logs, double[] excludingLogs) {
         this.logs = logs;
+        this.excludingLogs = excludingLogs;
     }
 
     static UseCurve of(FrictionUse use) {
+        double[] logs = logs(use, false);
+        return new UseCurve(logs, excludingOnly(use, logs));
+    }
+
+    private static double[] excludingOnly(FrictionUse use, double[] all) {
+        for (LimitKind kind : KINDS) {
+            if (!kind.excludes() && !isExceeded(use, kind, false)) {
+                return logs(use, true);
+            }
+        }
+        return all;
+    }
+
+    private static double[] logs(FrictionUse use, boolean excludingOnly) {
         double[] logs = new double[KINDS.length * STATES];
         int kept = 0;
         for (LimitKind kind : KINDS) {
-            if (!isExceeded(use, kind)) {
+            if ((kind.excludes() || !excludingOnly) && !isExceeded(use, kind, excludingOnly)) {
                 logs[kept] = log(use, kind, Friction.LUBRICATED);
                 logs[kept + 1] = log(use, kind, Friction.DRY);
                 logs[kept + 2] = log(use, kind, Friction.BAD);
                 kept += STATES;
             }
         }
-        return new UseCurve(Arrays.copyOf(logs, kept));
+        return Arrays.copyOf(logs, kept);
     }
 
     /** Returns the percentage at a place from 0 (lubricated) over 0.5 (dry) to 1 (bad). */
     double percentAt(double place) {
-        return 100 * Math.exp(mostLog(place));
+        return 100 * Math.exp(mostLog(logs, place));
     }
 
-    private double mostLog(double place) {
+    /**
+     * Returns whether the pull can be done at a place: a limit that excludes no span from the ranking fails no pull either
+     * ({@link LimitKind#excludes}).
+     *
+     * @param usedPercent what {@link #percentAt(double)} is there
+     */
+    boolean isPossible(double place, double usedPercent) {
+        return usedPercent <= 100 || (excludingLogs != logs && mostLog(excludingLogs, place) <= 0);
+    }
+
+    private static double mostLog(double[] logs, double place) {
         // Which half cannot be foreseen: no branch.
         int lower = Math.min((int) (2 * place), 1);
         double share = 2 * place - lower;
@@ -58,13 +86,13 @@ public final class UseCurve {
         return most;
     }
 
-    /** Turns each of the first places into its percentage. */
-    void percentAt(double[] places, int count) {
+    /** Sets the first percentages to those at the first places. */
+    void percentAt(double[] places, double[] percent, int count) {
         for (int i = 0; i < count; i++) {
-            places[i] = mostLog(places[i]);
+            percent[i] = mostLog(logs, places[i]);
         }
         for (int i = 0; i < count; i++) {
-            places[i] = 100 * Math.exp(places[i]);
+            percent[i] = 100 * Math.exp(percent[i]);
         }
     }
 
@@ -87,9 +115,9 @@ public final class UseCurve {
     }
 
     /** Returns whether another limit is used as far or further in every state, so that it is so between them too. */
-    private static boolean isExceeded(FrictionUse use, LimitKind kind) {
+    private static boolean isExceeded(FrictionUse use, LimitKind kind, boolean excludingOnly) {
         for (LimitKind other : KINDS) {
-            if (other != kind && exceeds(use, other, kind)) {
+            if (other != kind && (other.excludes() || !excludingOnly) && exceeds(use, other, kind)) {
                 return true;
             }
         }

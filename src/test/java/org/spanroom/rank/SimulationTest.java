@@ -11,6 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.model.Quantile;
 import org.spanroom.model.pull.FrictionUse;
@@ -229,6 +230,45 @@ class SimulationTest {
             }
         }
         assertThat(reached).isGreaterThan(1000);
+    }
+
+    /** The two radii keep no span out of the ranking, so that they fail no pull here either; they count in the score as they do there. */
+    @ParameterizedTest
+    @EnumSource(
+            value = LimitKind.class,
+            names = {"INNERDUCT_BEND_RADIUS", "VAULT_EXIT_RADIUS"})
+    void aRadiusThatExcludesNothingLowersTheScoreAndNotTheChance(LimitKind radius) {
+        Simulation simulation = simulation(4096, (place, quantity) -> place == 1 ? quantity : 0);
+        FrictionUse strength = used(50.0, 100.0, 200.0);
+        FrictionUse tight = strength.max(FrictionUse.of(radius, 2.5, 2.5, 2.5));
+
+        Simulation.Scores alone = simulation.scores(span("s", 0, strength, situation(1, 3)));
+        Simulation.Scores both = simulation.scores(span("s", 0, tight, situation(1, 3)));
+
+        assertThat(alone.feasibleRatio()).isEqualTo(0.5, within(0.01));
+        assertThat(both.feasibleRatio()).isEqualTo(alone.feasibleRatio());
+        assertThat(both.feasibleDraws()).isEqualTo(alone.feasibleDraws());
+        assertThat(both.bySample()).containsOnly(new double[] {250}, within(1e-9));
+    }
+
+    /** The same samples one after another, as the field checks draw them. */
+    @Test
+    void aSampleByItselfIsFeasibleWhereAllTogetherAre() {
+        Simulation simulation = simulation(64, (place, quantity) -> 0);
+        FrictionUse tight =
+                used(50.0, 100.0, 200.0).max(FrictionUse.of(LimitKind.INNERDUCT_BEND_RADIUS, 1.5, 1.5, 1.5));
+        SpanOutlook span = span("s", 0, tight, situation(1, 3));
+
+        long together = simulation.scores(span).feasibleDraws();
+
+        SpanSamples samples = simulation.samples(span);
+        long oneByOne = 0;
+        for (int sample = 0; sample < 64; sample++) {
+            samples.take(sample);
+            samples.scorePoints();
+            oneByOne |= samples.isFeasible() ? 1L << sample : 0;
+        }
+        assertThat(oneByOne).isEqualTo(together).isNotZero();
     }
 
     private static double mostOfAny(double[][] bySituation, int sample) {

@@ -118,7 +118,8 @@ final class WishPlan {
         return true;
     }
 
-    private int bestYear(int demand, int first) {
+    /** Returns the year from a first one on in which serving a connection is worth most. */
+    int bestYear(int demand, int first) {
         Wish wish = network.wish(demand);
         int best = first;
         for (int year = first + 1; year < state.years(); year++) {

@@ -48,7 +48,7 @@ final class WishSolver {
         WishPrices prices = WishPriceSearch.of(problem, false, settings.priceSteps(), ofPrices, spread, stop);
         PricedDesigns designs = designs(new PricedYears(problem, prices, false));
         WishSearch best = search(prices, designs, mustYears);
-        YearPlan plan = filled(best.best());
+        YearPlan plan = ready(filled(best.best()), prices);
         List<Shortage> shortages = WishShortages.of(network, prices, levels, plan);
         double bound = settings.isBounded() ? bound(prices, designs, shortages.isEmpty()) : Double.POSITIVE_INFINITY;
         return new AnnualResult(
@@ -86,6 +86,14 @@ final class WishSolver {
         boolean isOfValue = problem.tasks().stream()
                 .anyMatch(task -> task.values().stream().anyMatch(value -> value != task.valueNever()));
         return isOfValue ? new TaskFilling(problem, plan).run(settings, hasLibrary, spread, stop) : plan;
+    }
+
+    /** Of ways that are worth the same, those that wait for less work. */
+    private YearPlan ready(YearPlan plan, WishPrices prices) {
+        var changed = new WishPlan(network, prices, levels);
+        changed.set(plan);
+        new ReadyWays(network, changed).choose();
+        return changed.plan();
     }
 
     /** Over plans that do and serve all that they must, if the one that was found does. */

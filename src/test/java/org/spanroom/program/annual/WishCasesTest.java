@@ -117,6 +117,33 @@ class WishCasesTest {
     }
 
     @Test
+    void freePositionsServeBeforeWorkThatIsDoneAnyway() {
+        street(FULL, NewDucts.NONE);
+        tasks.set(0, new Task(List.of(5.0, 4.0, 3.0), 0, List.of(10.0, 1.0), 0, 2, true, List.of()));
+        pieces.add(new Piece(0, 1, 500, List.of(new Bin(2, 2, 0)), NewDucts.NONE));
+        taskOfBin.add(List.of(-1));
+        connection(0, 1, 2, false, 2, 9, 9, 9);
+        YearPlan plan = checked(problem(10));
+        assertEquals(14, plan.value());
+        assertEquals(List.of(0), plan.yearOf(), "the work is worth its money by itself");
+        assertEquals(List.of(1), plan.served().get(0).orElseThrow().way(), "the longer way, which is free today");
+    }
+
+    @Test
+    void freePositionsAreNotTakenFromOthers() {
+        street(FULL, NewDucts.NONE);
+        tasks.set(0, new Task(List.of(5.0, 4.0, 3.0), 0, List.of(10.0, 1.0), 0, 2, true, List.of()));
+        pieces.add(new Piece(0, 1, 500, List.of(new Bin(2, 2, 0)), NewDucts.NONE));
+        taskOfBin.add(List.of(-1));
+        connection(0, 1, 2, false, 2, 9, 9, 9);
+        connection(1, 0, 2, true, 2, 7, 7, 7);
+        YearPlan plan = checked(problem(10));
+        assertEquals(21, plan.value());
+        assertEquals(List.of(0), plan.served().get(0).orElseThrow().way());
+        assertEquals(List.of(1), plan.served().get(1).orElseThrow().way(), "the must is served first");
+    }
+
+    @Test
     void aMustThatOnlyANewDuctServes() {
         street(new Bin(0, 1, 10), ONE_NEW);
         connection(0, 1, 3, true, 2, 0, 0, 0);
