@@ -1,13 +1,13 @@
 package org.spanroom.cli;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.spanroom.model.Counted;
 import org.spanroom.model.program.CurvePoint;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.PriceItem;
 import org.spanroom.model.program.ProgramConnection;
 import org.spanroom.model.program.ProgramDucts;
@@ -15,9 +15,9 @@ import org.spanroom.model.program.ProgramItem;
 import org.spanroom.model.program.ProgramResults;
 import org.spanroom.model.program.ProgramTotals;
 import org.spanroom.model.program.ReserveItem;
-import org.spanroom.model.program.SpanFacts;
 import org.spanroom.model.program.YearBudget;
 import org.spanroom.pipeline.ProgramRun.ProgramSummary;
+import org.spanroom.program.TakenByRank;
 
 /** What {@code program} says at its end. */
 final class ProgramReport {
@@ -132,30 +132,13 @@ final class ProgramReport {
         for (int year = 0; year < results.budgets().size(); year++) {
             spent += spentMoney(year);
         }
-        Map<Integer, Double> moneyByRank = new TreeMap<>();
-        Map<Integer, Integer> gainByRank = new TreeMap<>();
-        results.items().forEach(item -> put(item.span().facts(), item.span().budgetMoney(), moneyByRank, gainByRank));
-        results.reserve().forEach(item -> put(item.span().facts(), item.span().budgetMoney(), moneyByRank, gainByRank));
-        double money = 0;
-        int positions = 0;
-        for (var entry : moneyByRank.entrySet()) {
-            if (money + entry.getValue() > spent) {
-                break;
-            }
-            money += entry.getValue();
-            positions += gainByRank.getOrDefault(entry.getKey(), 0);
-        }
+        var eligible = new ArrayList<EligibleSpan>();
+        results.items().forEach(item -> eligible.add(item.span()));
+        results.reserve().forEach(item -> eligible.add(item.span()));
+        int positions = TakenByRank.positions(eligible, spent);
         if (positions > 0) {
             line("%nTaken by rank, the same money buys %s.", Counted.of(positions, "position"));
         }
-    }
-
-    private static void put(
-            SpanFacts span, double money, Map<Integer, Double> moneyByRank, Map<Integer, Integer> gains) {
-        span.rank().ifPresent(rank -> {
-            moneyByRank.put(rank, money);
-            gains.put(rank, span.positionsGained());
-        });
     }
 
     private void firstWeeks() {

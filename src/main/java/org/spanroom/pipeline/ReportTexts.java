@@ -49,9 +49,17 @@ final class ReportTexts {
                 "if every candidate were recovered"));
         figures.add(
                 figure("recovery cost", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));
-        figures.add(figure(
-                "new duct, span by span", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
-        figures.add(figure("saving", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
+        if (money.sharedBuildMoney().isEmpty()) {
+            figures.add(figure(
+                    "new duct, span by span", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
+        }
+        figures.add(
+                figure("saving, span by span", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
+        money.sharedBuildMoney()
+                .ifPresent(shared -> figures.add(new Figure(
+                        "saving, shared trenches",
+                        words.money(shared - money.recoveryMoney()),
+                        "one trench or bore for each section, with all rates at their values")));
         return figures;
     }
 
@@ -86,7 +94,8 @@ final class ReportTexts {
                                 + " section can share a trench or bore: then new duct for all candidates costs "
                                 + words.money(shared)
                                 + " with all rates at their values, and recovery " + words.money(money.recoveryMoney())
-                                + "."));
+                                + (shared < money.recoveryMoney() ? ", an additional cost of " : ", a saving of ")
+                                + words.money(Math.abs(shared - money.recoveryMoney())) + "."));
         if (money.ranges().isPresent()) {
             statements.add(
                     "Each likely amount is the median of its own draws, so the three do not subtract exactly; each"

@@ -42,6 +42,7 @@ final class ProgramCase {
     private final Map<String, List<Closure>> closures = new HashMap<>();
     private final Map<String, Map<String, String>> groups = new HashMap<>();
     private final Map<String, Integer> previous = new HashMap<>();
+    private final Map<String, Integer> ranks = new HashMap<>();
     private List<CrewTeam> crews = List.of(new CrewTeam("North", 5, 8, CrewTeam.Shifts.DAYS));
     private List<Closure> stops = List.of();
     private List<Double> moneyOfYears = List.of(1e6, 1e6);
@@ -100,6 +101,11 @@ final class ProgramCase {
     ProgramCase previous(String span, int year, double money) {
         previous.put(span, year);
         changeMoney = money;
+        return this;
+    }
+
+    ProgramCase rank(String span, int rank) {
+        ranks.put(span, rank);
         return this;
     }
 
@@ -201,7 +207,7 @@ final class ProgramCase {
     private SpanFacts facts(SectionOffer section, DuctOffer duct) {
         return new SpanFacts(
                 duct.spanId(),
-                OptionalInt.empty(),
+                ranks.containsKey(duct.spanId()) ? OptionalInt.of(ranks.get(duct.spanId())) : OptionalInt.empty(),
                 reasons.getOrDefault(duct.spanId(), List.of()),
                 network.vaultId(section.from()),
                 network.vaultId(section.to()),
