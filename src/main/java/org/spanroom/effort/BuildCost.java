@@ -124,19 +124,30 @@ final class BuildCost {
         };
     }
 
-    /** Books the emissions of materials by ICE and returns new build's less those of the sleeves that recovery lays. */
-    double bookCarbonKg(Laying laying) {
+    /**
+     * Emissions of materials by ICE.
+     *
+     * @param totalKg of new build, less those of the sleeves that recovery lays
+     * @param digKg the part of it that does not depend on how many ducts there are: surface and encasement
+     */
+    record Carbon(double totalKg, double digKg) {}
+
+    /** Books the emissions of materials and returns them. */
+    Carbon bookCarbon(Laying laying) {
         double pvcKg = ducts * laying.trenchM() * account.rate(RateKey.PVC_DUCT_KG_PER_M, rows);
         double hdpeKg = ducts * laying.boreM() * account.rate(RateKey.HDPE_DUCT_KG_PER_M, rows);
         int newSleeves = ducts == 0 ? 0 : span.buildSleeves();
-        return account.book(CarbonItem.DUCTS_AVOIDED, pvcKg, RateKey.PVC_CO2E_KG_PER_KG, rows)
-                + account.book(CarbonItem.DUCTS_AVOIDED, hdpeKg, RateKey.HDPE_CO2E_KG_PER_KG, rows)
-                + bookSurfaceKg(laying)
+        double ductKg = account.book(CarbonItem.DUCTS_AVOIDED, pvcKg, RateKey.PVC_CO2E_KG_PER_KG, rows)
+                + account.book(CarbonItem.DUCTS_AVOIDED, hdpeKg, RateKey.HDPE_CO2E_KG_PER_KG, rows);
+        double digKg = bookDigKg(laying);
+        double totalKg = ductKg
+                + digKg
                 + sleeves(CarbonItem.SLEEVES_AVOIDED, newSleeves, 1)
                 + sleeves(CarbonItem.SLEEVES_LAID, span.sleeves(), -1);
+        return new Carbon(totalKg, digKg);
     }
 
-    private double bookSurfaceKg(Laying laying) {
+    private double bookDigKg(Laying laying) {
         double cutM2 = cutM2(laying);
         return switch (span.surface()) {
             case ROADWAY ->

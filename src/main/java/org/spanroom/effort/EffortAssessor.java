@@ -156,7 +156,7 @@ public final class EffortAssessor {
         var build = new BuildCost(span, account);
         BuildCost.Laying laying = build.cheapest();
         build.book(laying);
-        build.bookCarbonKg(laying);
+        build.bookCarbon(laying);
         account.book(CarbonItem.INNERDUCT_RECYCLED, cost.recycledKg(), RateKey.WARM_RECYCLED_KG_PER_KG, span.rows());
         lines.sort(IN_ORDER);
         return List.copyOf(lines);
@@ -211,7 +211,14 @@ public final class EffortAssessor {
         var build = new BuildCost(span, account);
         BuildCost.Laying laying = build.cheapest();
         build.book(laying);
-        double carbonKg = build.bookCarbonKg(laying);
-        return new NewBuild(laying.method(), build.ducts(), laying.trenchM(), laying.boreM(), totals.build(), carbonKg);
+        BuildCost.Carbon carbon = build.bookCarbon(laying);
+        return new NewBuild(
+                laying.method(),
+                build.ducts(),
+                laying.trenchM(),
+                laying.boreM(),
+                totals.build(),
+                carbon.totalKg(),
+                carbon.digKg());
     }
 }

@@ -10,6 +10,7 @@ package org.spanroom.learn;
  * @param trenchM trench of the new build that is avoided
  * @param boreM bored length of it
  * @param co2eIceKg emissions of its materials less those of the sleeves, by ICE
+ * @param co2eDigKg the part of it that a trench emits once, however many ducts lie in it
  * @param warmKgPerKg emissions avoided by recycling a kilogram, by EPA WARM
  */
 public record PlannedWork(
@@ -21,4 +22,5 @@ public record PlannedWork(
         double trenchM,
         double boreM,
         double co2eIceKg,
+        double co2eDigKg,
         double warmKgPerKg) {}

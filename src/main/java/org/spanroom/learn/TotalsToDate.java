@@ -66,7 +66,7 @@ public final class TotalsToDate {
                 sum(spans, span -> reported(span, FieldFact.LOADS)),
                 ofRun(spans, dig.trenchM()),
                 ofRun(spans, dig.boreM()),
-                planned(spans, PlannedWork::co2eIceKg),
+                ofRun(spans, dig.co2eKg()),
                 sum(spans, this::warmKg),
                 sum(spans, span -> compared(span, FieldFact.COST).map(Pair::doneInUnit)),
                 sum(spans, span -> compared(span, FieldFact.COST).map(Pair::plannedInUnit)),
@@ -97,7 +97,9 @@ public final class TotalsToDate {
     private AvoidedDig dig(List<String> spans) {
         var dig = new AvoidedDig();
         for (String span : spans) {
-            figures.work(span).ifPresent(work -> dig.add(work.sectionId(), work.trenchM(), work.boreM()));
+            figures.work(span)
+                    .ifPresent(work -> dig.add(
+                            work.sectionId(), work.trenchM(), work.boreM(), work.co2eIceKg(), work.co2eDigKg()));
         }
         return dig;
     }

@@ -34,7 +34,7 @@ public final class RecordedSpans {
     public static final String FILE = SpanColumns.RUN_NAME + ".csv.gz";
 
     /** Version of the file: another one has columns of other names or meanings. */
-    public static final int FORMAT = 4;
+    public static final int FORMAT = 5;
 
     private static final String REMEDY = "Make the run again with this version.";
     private static final int BUFFER_BYTES = 1 << 16;

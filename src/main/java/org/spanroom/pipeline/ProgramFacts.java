@@ -104,6 +104,7 @@ final class ProgramFacts {
                 cells.numberOr0(row, "trench_avoided_m"),
                 cells.numberOr0(row, "bore_avoided_m"),
                 cells.numberOr0(row, "co2e_ice_kg"),
+                cells.numberOr0(row, "co2e_dig_kg"),
                 Double.isNaN(circuits) ? OptionalInt.empty() : OptionalInt.of((int) circuits),
                 cells.items(row, "recovery_needs"),
                 cells.items(row, "zone_kinds"),

@@ -51,10 +51,12 @@ final class ReportTexts {
                 figure("recovery cost", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));
         if (money.sharedBuildMoney().isEmpty()) {
             figures.add(figure(
-                    "new duct, span by span", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
+                    "new duct, span by span",
+                    money.newBuildMoney(),
+                    money.ranges().map(MoneyRanges::newBuild)));
         }
-        figures.add(
-                figure("saving, span by span", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
+        figures.add(figure(
+                "saving, span by span", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
         money.sharedBuildMoney()
                 .ifPresent(shared -> figures.add(new Figure(
                         "saving, shared trenches",

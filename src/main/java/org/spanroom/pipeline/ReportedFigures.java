@@ -126,6 +126,7 @@ final class ReportedFigures implements PlannedFigures {
                                 effort.newBuild().trenchM(),
                                 effort.newBuild().boreM(),
                                 effort.newBuild().co2eIceKg(),
+                                effort.newBuild().co2eDigKg(),
                                 value(RateKey.WARM_RECYCLED_KG_PER_KG))));
     }
 

@@ -58,7 +58,6 @@ final class ProgramSums {
         double expected = 0;
         double hours = 0;
         double innerductKg = 0;
-        double co2eKg = 0;
         var dig = new AvoidedDig();
         Costs costs = built;
         for (ProgramItem item : items) {
@@ -67,8 +66,7 @@ final class ProgramSums {
             expected += facts.positionsGained() * item.chanceRatio().orElse(1);
             hours += item.entry().siteHours();
             innerductKg += facts.innerductKg();
-            co2eKg += facts.co2eKg();
-            dig.add(item.sectionId(), facts.trenchAvoidedM(), facts.boreAvoidedM());
+            dig.add(item.sectionId(), facts.trenchAvoidedM(), facts.boreAvoidedM(), facts.co2eKg(), facts.co2eDigKg());
             costs = costs.plus(item.costs());
         }
         return new ProgramTotals(
@@ -81,7 +79,7 @@ final class ProgramSums {
                 costs,
                 hours,
                 innerductKg,
-                co2eKg,
+                dig.co2eKg(),
                 dig.trenchM(),
                 dig.boreM());
     }

@@ -23,8 +23,7 @@ public final class TakenByRank {
     public static int positions(Collection<EligibleSpan> spans, double money) {
         List<EligibleSpan> byRank = spans.stream()
                 .filter(span -> span.facts().rank().isPresent())
-                .sorted(Comparator.comparingInt(
-                        span -> span.facts().rank().getAsInt()))
+                .sorted(Comparator.comparingInt(span -> span.facts().rank().getAsInt()))
                 .toList();
         var taken = new TakenByRank();
         double leftMoney = money;

@@ -95,6 +95,7 @@ class MoneyTest {
 
         assertThat(effort.newBuild().method()).isEqualTo(BuildMethod.OPEN_TRENCH);
         assertThat(effort.newBuild().co2eIceKg() / 182.88).isCloseTo(1.79 * 3.23 + 9.798 + 0.9 + 31.968, within(1e-6));
+        assertThat(effort.newBuild().co2eDigKg() / 182.88).isCloseTo(9.798 + 0.9 + 31.968, within(1e-6));
     }
 
     /** By hand with the shipped rates. */

@@ -285,7 +285,7 @@ class LearnedRatesTest {
 
             @Override
             public Optional<PlannedWork> work(String spanId) {
-                return Optional.of(new PlannedWork("B:V1:V2", 100, 3, 6, 9000, 90, 10, 400, 0.838));
+                return Optional.of(new PlannedWork("B:V1:V2", 100, 3, 6, 9000, 90, 10, 400, 250, 0.838));
             }
         };
         LearnedRates.Proposal proposal =

@@ -25,7 +25,7 @@ class TotalsToDateTest {
             return spanId.equals("elsewhere")
                     ? Optional.empty()
                     : Optional.of(new PlannedWork(
-                            "section of " + spanId.charAt(0), 100, 3, 6, 8000, 90, spanId.length(), 400, 0.8));
+                            "section of " + spanId.charAt(0), 100, 3, 6, 8000, 90, spanId.length(), 400, 250, 0.8));
         }
     };
 
@@ -82,7 +82,7 @@ class TotalsToDateTest {
 
         assertReported(2 * 90, 1, all.trenchAvoidedM());
         assertReported(1 + 3, 1, all.boreAvoidedM());
-        assertReported(3 * 400, 1, all.co2eIceKg());
+        assertReported(3 * (400 - 250) + 2 * 250, 1, all.co2eIceKg());
     }
 
     @Test

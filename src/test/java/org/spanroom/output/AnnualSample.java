@@ -295,6 +295,7 @@ final class AnnualSample {
                 50,
                 0,
                 500,
+                300,
                 OptionalInt.empty(),
                 permits,
                 List.of(),

@@ -74,6 +74,7 @@ class ProgramSettingTest {
                 0,
                 0,
                 0,
+                0,
                 of.circuits,
                 List.of(),
                 of.zoneKinds,

@@ -222,6 +222,7 @@ final class ProgramCase {
                 10,
                 20,
                 5,
+                2,
                 OptionalInt.empty(),
                 List.of(),
                 List.of(),

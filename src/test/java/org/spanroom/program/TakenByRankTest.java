@@ -54,7 +54,8 @@ class TakenByRankTest {
 
     @Test
     void spansWithoutARankAreLeftOut() {
-        assertThat(TakenByRank.positions(chainOfThree().rank("second", 1).inputs().eligibleSpans(), 100_000))
+        assertThat(TakenByRank.positions(
+                        chainOfThree().rank("second", 1).inputs().eligibleSpans(), 100_000))
                 .isEqualTo(3);
     }
 }

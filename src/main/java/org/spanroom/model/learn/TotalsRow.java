@@ -12,7 +12,7 @@ package org.spanroom.model.learn;
  * @param recycledKg that a recycler took
  * @param trenchAvoidedM trench of the new build that was avoided, as the run has it; one for all spans of a section
  * @param boreAvoidedM bored length of it, the same way
- * @param co2eIceKg emissions of its materials, by ICE, of each span as if it were built alone; never to be added to those by WARM
+ * @param co2eIceKg emissions of its materials, by ICE, surface and encasement once for all spans of a section; never to be added to those by WARM
  * @param co2eWarmKg emissions avoided by what was recycled, by WARM
  * @param costMoney of spans whose cost is reported
  * @param costPlannedMoney what was planned for the same spans

@@ -12,7 +12,7 @@ package org.spanroom.model.program;
  * @param costs what they and new ducts cost; new ducts only in the rows of all spans
  * @param siteHours hours on site, set-ups shared as in the calendar
  * @param innerductKg mass of the innerduct that comes out
- * @param co2eKg emissions of new-build materials avoided, of each span as if it were built alone
+ * @param co2eKg emissions of new-build materials avoided, surface and encasement once for all spans of a section
  * @param trenchM open trench avoided, one for all spans of a section
  * @param boreM boring avoided, the same way
  */

@@ -25,6 +25,7 @@ import org.spanroom.model.Line;
  * @param trenchAvoidedM open trench avoided
  * @param boreAvoidedM boring avoided
  * @param co2eKg emissions of new-build materials avoided, by ICE
+ * @param co2eDigKg the part of it that a trench emits once, however many ducts lie in it
  * @param circuitsAtRisk circuits on its cables, where recorded
  * @param permits permits that recovery needs in addition to those that it needs everywhere
  * @param zoneKinds kinds of the zones that it touches
@@ -51,6 +52,7 @@ public record SpanFacts(
         double trenchAvoidedM,
         double boreAvoidedM,
         double co2eKg,
+        double co2eDigKg,
         OptionalInt circuitsAtRisk,
         List<String> permits,
         List<String> zoneKinds,

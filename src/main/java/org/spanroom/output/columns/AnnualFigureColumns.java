@@ -165,7 +165,7 @@ public final class AnnualFigureColumns {
                         "co2e_ice_kg",
                         "co2_ice_kg",
                         1,
-                        "Emissions of the new-build materials avoided minus those of the sleeves placed, by ICE v2.0; of each span as if it were built alone.",
+                        "Emissions of the new-build materials avoided minus those of the sleeves placed, by ICE v2.0; surface and encasement once for all spans of a section in this row.",
                         ProgramTotals::co2eKg),
                 amount(
                         "trench_avoided_m",

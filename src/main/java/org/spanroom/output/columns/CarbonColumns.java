@@ -29,6 +29,12 @@ final class CarbonColumns {
                                 + "do not add to co2e_warm_kg.",
                         build(NewBuild::co2eIceKg)),
                 Column.real(
+                        "co2e_dig_kg",
+                        "co2_dig_kg",
+                        1,
+                        "Part of co2e_ice_kg that a trench emits once, however many ducts lie in it: surface and encasement.",
+                        build(NewBuild::co2eDigKg)),
+                Column.real(
                         "co2e_warm_kg",
                         "co2_war_kg",
                         1,

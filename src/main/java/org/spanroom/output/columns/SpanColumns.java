@@ -183,6 +183,7 @@ public final class SpanColumns {
             "trench_avoided_m",
             "bore_avoided_m",
             "co2e_ice_kg",
+            "co2e_dig_kg",
             "circuits_at_risk",
             "zone_dates",
             "work_status_day",

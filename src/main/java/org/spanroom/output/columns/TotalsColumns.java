@@ -53,7 +53,7 @@ public final class TotalsColumns {
                 all,
                 "co2e_ice_kg",
                 1,
-                "Emissions of its materials less those of the sleeves, by ICE, as the run has it, of each span as if it were built alone; not to be added to those by WARM.",
+                "Emissions of its materials less those of the sleeves, by ICE, as the run has it; surface and encasement once for all spans of a section in this row. Not to be added to those by WARM.",
                 TotalsRow::co2eIceKg,
                 OF_RUN);
         addWork(all);

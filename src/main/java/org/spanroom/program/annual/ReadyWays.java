@@ -26,7 +26,8 @@ final class ReadyWays {
         IntStream.range(0, network.demands())
                 .filter(demand -> plan.placed(demand) != null)
                 .boxed()
-                .sorted(Comparator.comparing((Integer demand) -> !network.wish(demand).isMust())
+                .sorted(Comparator.comparing(
+                                (Integer demand) -> !network.wish(demand).isMust())
                         .thenComparing(demand -> -value(demand)))
                 .forEach(this::choose);
         state.recount();
@@ -110,15 +111,13 @@ final class ReadyWays {
         int piece = state.pieceOf(slot);
         return state.isDuct(slot)
                 ? 0
-                : network.piece(piece)
-                        .bins()
-                        .get(slot - state.slotStart(piece))
-                        .now();
+                : network.piece(piece).bins().get(slot - state.slotStart(piece)).now();
     }
 
     private WishPlan.Placed placed(int demand, int[] links, int latest) {
         int cables = network.demand(demand).cables();
-        int[] slots = IntStream.of(network.piecesOf(links, network.demand(demand).from()))
+        int[] slots = IntStream.of(
+                        network.piecesOf(links, network.demand(demand).from()))
                 .map(piece -> slot(piece, cables, latest))
                 .toArray();
         int year = 0;
