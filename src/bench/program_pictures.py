@@ -47,13 +47,19 @@ def program_map(folder, run):
 
 
 def by_rank(run, most):
-    """Money and positions of the spans taken by rank, with the likely cost that the budgets count."""
+    """Money and positions of the spans taken by rank, with the likely cost that the budgets count; of the set-ups at a vault the largest is paid."""
     with gzip.open(run / "run_spans.csv.gz", "rt", encoding="utf-8") as file:
         ranked = [row for row in csv.DictReader(file) if row["rank"]]
     ranked.sort(key=lambda row: int(row["rank"]))
-    points, money, positions = [(0, 0)], 0, 0
+    points, money, positions, paid = [(0, 0)], 0, 0, {}
     for row in ranked:
-        money += float(row["recovery_likely_money"])
+        likely = float(row["recovery_likely_money"])
+        money += likely
+        for vault, hours in ((row["vault_a"], row["shared_a_hours"]), (row["vault_b"], row["shared_b_hours"])):
+            place = (vault, float(row["nights"] or 0) > 0)
+            set_up = float(hours or 0) * float(row["site_hour_money"] or 0) * likely / float(row["recovery_money"])
+            money -= min(paid.get(place, 0), set_up)
+            paid[place] = max(paid.get(place, 0), set_up)
         positions += int(row["positions_gained"])
         if money > most:
             break
