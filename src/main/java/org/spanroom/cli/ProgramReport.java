@@ -1,13 +1,11 @@
 package org.spanroom.cli;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.spanroom.model.Counted;
 import org.spanroom.model.program.CurvePoint;
-import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.PriceItem;
 import org.spanroom.model.program.ProgramConnection;
 import org.spanroom.model.program.ProgramDucts;
@@ -17,7 +15,6 @@ import org.spanroom.model.program.ProgramTotals;
 import org.spanroom.model.program.ReserveItem;
 import org.spanroom.model.program.YearBudget;
 import org.spanroom.pipeline.ProgramRun.ProgramSummary;
-import org.spanroom.program.TakenByRank;
 
 /** What {@code program} says at its end. */
 final class ProgramReport {
@@ -132,10 +129,7 @@ final class ProgramReport {
         for (int year = 0; year < results.budgets().size(); year++) {
             spent += spentMoney(year);
         }
-        var eligible = new ArrayList<EligibleSpan>();
-        results.items().forEach(item -> eligible.add(item.span()));
-        results.reserve().forEach(item -> eligible.add(item.span()));
-        int positions = TakenByRank.positions(eligible, spent);
+        int positions = summary.positionsByRank(spent);
         if (positions > 0) {
             line("%nTaken by rank, the same money buys %s.", Counted.of(positions, "position"));
         }

@@ -20,6 +20,7 @@ import org.spanroom.model.UnitSystem;
 import org.spanroom.model.program.CalendarRules;
 import org.spanroom.model.program.Connection;
 import org.spanroom.model.program.CurvePoint;
+import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.PriceItem;
 import org.spanroom.model.program.ProgramResults;
 import org.spanroom.model.program.SpanFacts;
@@ -32,6 +33,7 @@ import org.spanroom.program.ProgramAssembler;
 import org.spanroom.program.ProgramChanges;
 import org.spanroom.program.ProgramInputs;
 import org.spanroom.program.ProgramPlanner;
+import org.spanroom.program.TakenByRank;
 import org.spanroom.program.WhatIfs;
 import org.spanroom.program.YearModel;
 import org.spanroom.program.calendar.CalendarChecker;
@@ -102,6 +104,14 @@ public final class ProgramRun {
         public ProgramSummary {
             notes = List.copyOf(notes);
             files = List.copyOf(files);
+        }
+
+        /** Returns the positions that money buys where spans are taken by rank alone. */
+        public int positionsByRank(double money) {
+            var eligible = new ArrayList<EligibleSpan>();
+            results.items().forEach(item -> eligible.add(item.span()));
+            results.reserve().forEach(item -> eligible.add(item.span()));
+            return TakenByRank.positions(eligible, money);
         }
 
         /** Returns by how much the program may be worth less than the best year plan, as a share of the bound; empty where there is no finite bound. */
