@@ -58,7 +58,7 @@ class AnnualWriterTest {
                 chosen_chance_pct,connections,permits,apply_by,field_check,check_by,district,why
                 1,2027-03-01,crew 1,1,1,B1,S1,7,2027-03-01,2027-03-01,0.00,6.50,0.00,false,\
                 V1,V2,1000.00,900.00,1050.00,1200.00,800.00,3,75.0,\
-                50.0,hospital;library,lane closure;street cut,2027-01-30,,,,It saves most for its money.
+                50.0,hospital;library,lane closure;street cut,vault entry,2027-01-30,,,,It saves most for its money.
                 1,2027-03-01,crew 1,1,2,B2,S2,7,2027-03-01,2027-03-02,6.50,6.00,0.50,false,\
                 V2,V3,1000.00,900.00,1050.00,1200.00,800.00,3,75.0,\
                 50.0,,,2027-01-30,count the innerducts,2027-02-15,,It saves most for its money.

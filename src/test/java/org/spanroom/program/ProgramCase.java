@@ -220,6 +220,7 @@ final class ProgramCase {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 groups.getOrDefault(duct.spanId(), Map.of()),
                 "",
                 "",

@@ -150,8 +150,14 @@ public final class AnnualColumns {
                 Column.text(
                         "permits",
                         "permits",
-                        "Permits that it needs in addition to those that recovery needs everywhere" + LIST_END,
+                        "Permits to apply for in addition to those that recovery needs everywhere" + LIST_END,
                         facts(facts -> String.join(";", facts.permits()))),
+                Column.text(
+                        "crew_permits",
+                        "crew_perm",
+                        "Permits that the crew's own entry supervisor issues on the day of work, by permit.issued_by_crew of the run's config; not applied for"
+                                + LIST_END,
+                        facts(facts -> String.join(";", facts.crewPermits()))),
                 Column.text(
                         APPLY_BY,
                         "apply_by",
