@@ -211,9 +211,7 @@ public record ProgramConfig(
     public WorkWeek workWeek(LocalDate first, LocalDate last) {
         var closed = new HashSet<LocalDate>();
         for (String holiday : holidays) {
-            new YearlyDays("holiday", holiday, holiday)
-                    .within(first, last)
-                    .forEach(day -> closed.add(day.from()));
+            new YearlyDays("holiday", holiday, holiday).within(first, last).forEach(day -> closed.add(day.from()));
         }
         return new WorkWeek(workDays.stream().map(ProgramConfig::weekday).toList(), closed);
     }
@@ -244,8 +242,8 @@ public record ProgramConfig(
         }
         for (String holiday : holidays) {
             if (!YearlyDays.isDay(holiday)) {
-                throw new IllegalArgumentException("holidays must be days such as 12-25, or dates "
-                        + CalendarDay.YEARS + "; was '" + holiday + "'");
+                throw new IllegalArgumentException("holidays must be days such as 12-25, or dates " + CalendarDay.YEARS
+                        + "; was '" + holiday + "'");
             }
         }
     }

@@ -98,9 +98,8 @@ class SheetsOfAProgramTest {
     /** One job, one amount: what the sheets plan is what {@code program.csv} says, to the rounding of each. */
     @Test
     void hoursAndCostAreThoseOfTheProgram() throws IOException {
-        List<CSVRecord> rows = planned().stream()
-                .filter(row -> row.get("year").equals("1"))
-                .toList();
+        List<CSVRecord> rows =
+                planned().stream().filter(row -> row.get("year").equals("1")).toList();
         assertTrue(rows.stream().anyMatch(row -> amount(row, "shared_hours") > 0), "a job shares a set-up");
         Path made = folder.resolve("amounts");
         assertEquals(ExitCode.OK, sheets("amounts", "--year", "1").exitCode());
@@ -126,14 +125,16 @@ class SheetsOfAProgramTest {
             assertEquals(amount(row, "cost_money"), costMoney, 0.5, row.get("span_id"));
             assertEquals(siteHours + sharedHours, stepHours, 0.005 * closeout.size(), row.get("span_id"));
             assertTrue(
-                    text.contains(String.format(
-                            Locale.ROOT, "Cost by the program %,.0f USD, ", amount(row, "cost_money"))),
+                    text.contains(
+                            String.format(Locale.ROOT, "Cost by the program %,.0f USD, ", amount(row, "cost_money"))),
                     text);
             assertEquals(
                     sharedHours > 0,
                     text.contains(String.format(
-                            Locale.ROOT, "set-up shared with work before -%.2f On site in all, by the program %.2f",
-                            sharedHours, siteHours)),
+                            Locale.ROOT,
+                            "set-up shared with work before -%.2f On site in all, by the program %.2f",
+                            sharedHours,
+                            siteHours)),
                     text);
         }
     }

@@ -82,7 +82,8 @@ class VaultPermitsTest {
         assertThat(own.recoveryAppliedFor()).isEmpty();
         assertThat(own.recoveryLeadDays()).isZero();
 
-        Permits none = GridMap.assessor(FAR_AWAY, crewIssues(shipped, List.of())).assess(entered);
+        Permits none =
+                GridMap.assessor(FAR_AWAY, crewIssues(shipped, List.of())).assess(entered);
         assertThat(none.recoveryAppliedFor()).isEqualTo(found.recoveryNeeds());
         assertThat(none.recoveryIssuedByCrew()).isEmpty();
     }

@@ -69,11 +69,13 @@ class WorkDaysTest {
         assertThat(rules.isShift(crew(3, 7.5), DAY.plusDays(1))).isTrue();
         assertThat(rules.isShift(crew(3, 7.5), DAY.plusDays(4))).isFalse();
         assertThat(rules.isShift(crew(3, 7.5), DAY.plusDays(9))).isFalse();
-        // The Monday before a Tuesday is none, so the Friday; the Wednesday before a Thursday is the holiday, so the Tuesday.
+        // The Monday before a Tuesday is none, so the Friday; the Wednesday before a Thursday is the holiday, so the
+        // Tuesday.
         assertThat(rules.deadline(DAY.plusDays(15), 1)).isEqualTo(DAY.plusDays(11));
         assertThat(rules.deadline(DAY.plusDays(10), 1)).isEqualTo(DAY.plusDays(8));
-        // Before the day of the plan nothing can be applied for.
-        assertThat(rules.deadline(DAY.plusDays(1), 1)).isEqualTo(DAY);
+        // The day of the plan is no working day, and before it nothing can be applied for.
+        assertThat(week.holds(rules.readyOn())).isFalse();
+        assertThat(rules.deadline(rules.readyOn().plusDays(1), 1)).isEqualTo(rules.readyOn());
     }
 
     @Test

@@ -49,7 +49,16 @@ public record Permits(
             Map<ZoneRule, RuledPart> rules,
             int recoveryLeadDays,
             int newBuildLeadDays) {
-        this(touches, recoveryNeeds, List.of(), avoided, rules, recoveryLeadDays, newBuildLeadDays, List.of(), List.of());
+        this(
+                touches,
+                recoveryNeeds,
+                List.of(),
+                avoided,
+                rules,
+                recoveryLeadDays,
+                newBuildLeadDays,
+                List.of(),
+                List.of());
     }
 
     /** Permits of which it is not known how long they take. */

@@ -69,7 +69,11 @@ public record Cover(
                 ORDER_HEADS,
                 IntStream.range(0, section.ducts().size()).boxed().toList(),
                 Integer.MAX_VALUE,
-                (page, place) -> rows(place + 1, section.ducts().get(place), words(book, section.ducts().get(place), section), names));
+                (page, place) -> rows(
+                        place + 1,
+                        section.ducts().get(place),
+                        words(book, section.ducts().get(place), section),
+                        names));
     }
 
     private static List<SheetRow> rows(int number, DuctWork duct, String words, SheetNames names) {
@@ -79,8 +83,7 @@ public record Cover(
                 SheetCell.strong(Integer.toString(number)),
                 SheetCell.strong(names.fitBold(duct.span().id(), DUCT_ROOM_MM, 9)),
                 SheetCell.number(hours.isPresent() ? StepRows.hours(hours.getAsDouble()) : "none")));
-        lines.add(SheetRow.of(
-                SheetCell.words(""), SheetCell.words(words).over(2)));
+        lines.add(SheetRow.of(SheetCell.words(""), SheetCell.words(words).over(2)));
         return lines;
     }
 

@@ -104,9 +104,9 @@ public record DuctFront(
 
     private static LongTable<List<String>> permits(DuctSheet duct) {
         Permits permits = duct.work().explained().assessment().permits();
-        List<String> needs =
-                Stream.concat(permits.recoveryAppliedFor().stream(), permits.recoveryIssuedByCrew().stream())
-                        .toList();
+        List<String> needs = Stream.concat(
+                        permits.recoveryAppliedFor().stream(), permits.recoveryIssuedByCrew().stream())
+                .toList();
         String own = permits.recoveryIssuedByCrew().isEmpty()
                 ? ""
                 : "; the crew's entry supervisor issues its own (*) on the day of work";
@@ -120,8 +120,7 @@ public record DuctFront(
                 Collections.nCopies(PERMITS_PER_ROW, new SheetHead("", 61)),
                 groups,
                 MOST_PERMIT_ROWS,
-                (page, group) -> List.of(new SheetRow(
-                        group.stream()
+                (page, group) -> List.of(new SheetRow(group.stream()
                         .map(need -> permit(
                                 duct, page, need, permits.recoveryIssuedByCrew().contains(need) ? " (*) " : " "))
                         .toList())));

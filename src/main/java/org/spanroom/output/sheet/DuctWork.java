@@ -6,8 +6,8 @@ import java.util.function.ToDoubleFunction;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanEnd;
-import org.spanroom.model.program.RecordedProgram.Amounts;
 import org.spanroom.model.program.RecordedProgram;
+import org.spanroom.model.program.RecordedProgram.Amounts;
 import org.spanroom.model.rank.SpanExplanation;
 
 /**

@@ -23,10 +23,11 @@ final class JobWords {
         if (common(section).isEmpty()) {
             duct.planned().ifPresent(planned -> sentences.add(days(planned) + "."));
         }
-        duct.planned().ifPresent(planned -> duct.explained()
-                .assessment()
-                .effort()
-                .ifPresent(effort -> sentences.add(cost(book, planned.amounts(), effort))));
+        duct.planned()
+                .ifPresent(planned -> duct.explained()
+                        .assessment()
+                        .effort()
+                        .ifPresent(effort -> sentences.add(cost(book, planned.amounts(), effort))));
         return sentences;
     }
 

@@ -78,9 +78,12 @@ final class PullRows {
 
     private static String pause(
             DuctSheet duct, double plannedPullN, double stopPullN, double plannedHoldN, boolean isHeld) {
-        var level = new PauseLevel(duct.units(), duct.work().explained().pulling().pause());
+        var level =
+                new PauseLevel(duct.units(), duct.work().explained().pulling().pause());
         return "PAUSE above: " + level.words("pull", plannedPullN, stopPullN)
-                + (isHeld ? "; " + level.words("hold", plannedHoldN, duct.limits().holdAllowedN()) : "") + ".";
+                + (isHeld
+                        ? "; " + level.words("hold", plannedHoldN, duct.limits().holdAllowedN())
+                        : "") + ".";
     }
 
     private static SheetCell asFound(DuctSheet duct, SheetBlanks page, Innerduct innerduct) {

@@ -118,9 +118,7 @@ public final class CalendarChecker {
     private void checkDeadline(WorkOrder order, String what, LocalDate stated, LocalDate first, int days) {
         LocalDate latest = first.minusDays(days);
         boolean isLast = !stated.isAfter(latest)
-                && stated.plusDays(1)
-                        .datesUntil(latest.plusDays(1))
-                        .noneMatch(rules.workWeek()::holds);
+                && stated.plusDays(1).datesUntil(latest.plusDays(1)).noneMatch(rules.workWeek()::holds);
         if (!isLast || (!rules.workWeek().holds(stated) && !isEarly(latest))) {
             problems.add(
                     order.spanId() + ": " + what + " " + stated + ", " + days + " days before " + first + " expected");
