@@ -67,9 +67,10 @@ final class CloseoutReport {
             return;
         }
         line("Rows that cannot be entered:");
-        problems.stream().limit(MOST_PROBLEMS).forEach(problem -> line("  " + problem.words()));
-        if (problems.size() > MOST_PROBLEMS) {
-            line("  and " + Counted.whole(problems.size() - MOST_PROBLEMS) + " more");
+        List<String> lines = ProblemLines.of(problems);
+        lines.stream().limit(MOST_PROBLEMS).forEach(problem -> line("  " + problem));
+        if (lines.size() > MOST_PROBLEMS) {
+            line("  and " + Counted.whole(lines.size() - MOST_PROBLEMS) + " more");
         }
     }
 

@@ -139,7 +139,7 @@ final class ProgramReport {
         if (results.items().isEmpty()) {
             return;
         }
-        line("%nThe first work (all of it in program.csv):");
+        line("%nThe first work, at its cost against the budget (all of it in program.csv):");
         line(
                 "%-10s %-10s %-26s %6s %9s %9s  %-10s %s",
                 "week", "crew", "span", "hours", "cost", "positions", "apply by", "why");

@@ -81,6 +81,8 @@ final class NumberRanges {
             entry("vault_elapsed_ratio", size(1e-6, 1, "")),
             entry("recycled_ratio", size(1e-6, 1, "")),
             entry("least_usable_ratio", size(1e-6, 1, "")),
+            entry("planned_ratio", size(1, 100, "")),
+            entry("least_stop_ratio", size(1e-6, 1, "")),
             entry("purge_air_changes", size(0.01, 1_000, "air changes")),
             entry("crew_persons", size(0.01, 1_000, "persons")),
             entry("least_permits", size(0.01, 1_000, "permits")),

@@ -1,15 +1,19 @@
 package org.spanroom.config;
 
 import java.nio.file.Path;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.spanroom.model.CalendarDay;
 import org.spanroom.model.Check;
 import org.spanroom.model.program.CrewTeam;
+import org.spanroom.model.program.WorkWeek;
 import org.spanroom.model.program.YearlyDays;
 
 /**
@@ -17,6 +21,8 @@ import org.spanroom.model.program.YearlyDays;
  *
  * @param firstDay the first day of year 1; empty for the day after the run date
  * @param years the limits of each year
+ * @param workDays working days of a week, by their names, such as monday
+ * @param holidays days without work: a month and day for each year, or a date for once
  * @param noticeDays days of notice before work
  * @param checkDays days that a field check comes before work
  * @param district column of the spans that names a district; empty for none
@@ -30,6 +36,8 @@ public record ProgramConfig(
         List<YearLimits> years,
         BudgetCost budgetCost,
         List<CrewTeam> crews,
+        List<String> workDays,
+        List<String> holidays,
         List<StopWindow> stopWindows,
         List<String> closedZoneKinds,
         List<ChangeFreeze> changeFreezes,
@@ -51,6 +59,8 @@ public record ProgramConfig(
         firstDay = firstDay.strip();
         years = List.copyOf(years);
         crews = List.copyOf(crews);
+        workDays = List.copyOf(workDays);
+        holidays = List.copyOf(holidays);
         stopWindows = List.copyOf(stopWindows);
         closedZoneKinds = List.copyOf(closedZoneKinds);
         changeFreezes = List.copyOf(changeFreezes);
@@ -69,6 +79,7 @@ public record ProgramConfig(
         if (crews.stream().map(CrewTeam::name).distinct().count() < crews.size()) {
             throw new IllegalArgumentException("crews gives two crews the same name");
         }
+        demandWorkDays(crews, workDays, holidays);
         var both = new HashSet<>(must);
         both.retainAll(mustNot);
         if (!both.isEmpty()) {
@@ -194,6 +205,47 @@ public record ProgramConfig(
     /** Returns this with another table of connections. */
     public ProgramConfig withConnections(Path table) {
         return FiledSections.replaced(this, "connections", Optional.of(table));
+    }
+
+    /** Returns the working days of a range of days. */
+    public WorkWeek workWeek(LocalDate first, LocalDate last) {
+        var closed = new HashSet<LocalDate>();
+        for (String holiday : holidays) {
+            new YearlyDays("holiday", holiday, holiday).within(first, last).forEach(day -> closed.add(day.from()));
+        }
+        return new WorkWeek(workDays.stream().map(ProgramConfig::weekday).toList(), closed);
+    }
+
+    private static DayOfWeek weekday(String name) {
+        return DayOfWeek.valueOf(name.strip().toUpperCase(Locale.ROOT));
+    }
+
+    private static void demandWorkDays(List<CrewTeam> crews, List<String> workDays, List<String> holidays) {
+        List<String> names = Stream.of(DayOfWeek.values())
+                .map(day -> day.name().toLowerCase(Locale.ROOT))
+                .toList();
+        for (String day : workDays) {
+            if (!names.contains(day.strip().toLowerCase(Locale.ROOT))) {
+                throw new IllegalArgumentException(
+                        "workDays must be of " + String.join(", ", names) + "; was '" + day + "'");
+            }
+        }
+        long count = workDays.stream().map(ProgramConfig::weekday).distinct().count();
+        if (count == 0) {
+            throw new IllegalArgumentException("workDays must name at least one day of the week");
+        }
+        for (CrewTeam crew : crews) {
+            if (crew.shiftsPerWeek() > count) {
+                throw new IllegalArgumentException("crews has '" + crew.name() + "' with " + crew.shiftsPerWeek()
+                        + " shifts_per_week, and work_days has " + count + " days; add days, or lower the shifts");
+            }
+        }
+        for (String holiday : holidays) {
+            if (!YearlyDays.isDay(holiday)) {
+                throw new IllegalArgumentException("holidays must be days such as 12-25, or dates " + CalendarDay.YEARS
+                        + "; was '" + holiday + "'");
+            }
+        }
     }
 
     /** Returns the first day of year 1, if it is given. */

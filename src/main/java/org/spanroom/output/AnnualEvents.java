@@ -114,7 +114,7 @@ final class AnnualEvents {
         LocalDate first = AnnualColumns.firstDay(item.entry());
         LocalDate last = AnnualColumns.lastDay(item.entry());
         return String.format(
-                "%s in %s, %s to %s, %s h, %s%s%s%s",
+                "%s in %s, %s to %s, %s h, %s%s%s%s%s",
                 facts.spanId(),
                 item.sectionId(),
                 facts.vaultA(),
@@ -123,7 +123,10 @@ final class AnnualEvents {
                 first,
                 first.equals(last) ? "" : " to " + last,
                 item.entry().order().night() ? ", by night" : "",
-                facts.permits().isEmpty() ? "" : "; permits: " + String.join(", ", facts.permits()));
+                facts.permits().isEmpty() ? "" : "; permits: " + String.join(", ", facts.permits()),
+                facts.crewPermits().isEmpty()
+                        ? ""
+                        : "; the crew issues on the day: " + String.join(", ", facts.crewPermits()));
     }
 
     private static AnnualEvent onDay(

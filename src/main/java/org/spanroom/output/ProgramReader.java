@@ -57,6 +57,11 @@ public final class ProgramReader {
                 row.number(AnnualColumns.ORDER),
                 row.day(AnnualColumns.FIRST_DAY),
                 row.day(AnnualColumns.LAST_DAY),
+                new RecordedProgram.Amounts(
+                        row.amount(AnnualColumns.SITE_HOURS),
+                        row.amount(AnnualColumns.SHARED_HOURS),
+                        row.amount(AnnualColumns.COST_MONEY),
+                        row.amount(AnnualColumns.BUDGET_MONEY)),
                 row.day(AnnualColumns.APPLY_BY),
                 connections.isEmpty() ? List.of() : List.of(connections.split(";", -1)),
                 row.text(AnnualColumns.WHY));
@@ -109,6 +114,20 @@ public final class ProgramReader {
             } catch (NumberFormatException failure) {
                 throw damaged(column + " is no whole number: " + text(column));
             }
+        }
+
+        /** Reads hours or money, which are never below 0. */
+        double amount(String column) {
+            String cell = text(column);
+            try {
+                double amount = Double.parseDouble(cell);
+                if (amount >= 0 && Double.isFinite(amount)) {
+                    return amount;
+                }
+            } catch (NumberFormatException failure) {
+                throw damaged(column + " is no number: " + cell);
+            }
+            throw damaged(column + " is not 0 or more: " + cell);
         }
 
         LocalDate day(String column) {

@@ -1,6 +1,7 @@
 package org.spanroom.permit;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -135,14 +136,14 @@ public final class PermitAssessor {
         WorkPermits everywhere = settings.everywhere();
         var recovery = new TreeSet<>(everywhere.forRecovery(site));
         var newBuild = new TreeSet<>(everywhere.forNewBuild(site));
-        int recoveryDays = everywhere.recoveryLeadDays();
+        int recoveryDays = isAppliedFor(recovery) ? everywhere.recoveryLeadDays() : 0;
         int newBuildDays = everywhere.newBuildLeadDays();
         for (ZoneTouch touch : touches) {
             ZoneKind rule = touch.rule();
             List<String> needs = touch.recoveryNeeds();
             recovery.addAll(needs);
             newBuild.addAll(rule.newBuild());
-            recoveryDays = Math.max(recoveryDays, needs.isEmpty() ? 0 : rule.recoveryLeadDays());
+            recoveryDays = Math.max(recoveryDays, isAppliedFor(needs) ? rule.recoveryLeadDays() : 0);
             newBuildDays = Math.max(newBuildDays, rule.newBuild().isEmpty() ? 0 : rule.newBuildLeadDays());
         }
         newBuild.removeAll(recovery);
@@ -154,6 +155,12 @@ public final class PermitAssessor {
                 ZoneRule.of(touches),
                 recoveryDays,
                 newBuildDays,
+                settings.issuedByCrew(),
                 toCome);
+    }
+
+    /** Returns whether one of the permits has to be applied for, which takes time; what the crew issues itself does not. */
+    private boolean isAppliedFor(Collection<String> permits) {
+        return !settings.issuedByCrew().containsAll(permits);
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.spanroom.config.NearestWord;
 import org.spanroom.config.ProgramConfig;
 import org.spanroom.finding.InputException;
@@ -33,11 +34,13 @@ final class ProgramFacts {
     private final RecordedLines lines;
     private final SpanCells cells;
     private final ProgramConfig config;
+    private final List<String> issuedByCrew;
     private final Map<String, List<String>> checks = new HashMap<>();
 
-    private ProgramFacts(RecordedRun run, ProgramConfig config) {
+    private ProgramFacts(RecordedRun run, ProgramConfig config, List<String> issuedByCrew) {
         this.run = run;
         this.config = config;
+        this.issuedByCrew = issuedByCrew;
         this.spans = RecordedSpans.open(run);
         this.lines = RecordedLines.of(run.file().resolveSibling(""), spans);
         this.cells = new SpanCells(spans.columns());
@@ -46,10 +49,11 @@ final class ProgramFacts {
     /**
      * Reads all spans, by their names, in the order of the ranking.
      *
+     * @param issuedByCrew keys of permits that are not applied for, by the config of the run
      * @throws InputException if the config names a column that the run did not write, or the run cannot be read
      */
-    static Map<String, SpanFacts> read(RecordedRun run, ProgramConfig config) {
-        return new ProgramFacts(run, config).read();
+    static Map<String, SpanFacts> read(RecordedRun run, ProgramConfig config, List<String> issuedByCrew) {
+        return new ProgramFacts(run, config, issuedByCrew).read();
     }
 
     private Map<String, SpanFacts> read() {
@@ -106,13 +110,18 @@ final class ProgramFacts {
                 cells.numberOr0(row, "co2e_ice_kg"),
                 cells.numberOr0(row, "co2e_dig_kg"),
                 Double.isNaN(circuits) ? OptionalInt.empty() : OptionalInt.of((int) circuits),
-                cells.items(row, "recovery_needs"),
+                permits(row, key -> !issuedByCrew.contains(key)),
+                permits(row, issuedByCrew::contains),
                 cells.items(row, "zone_kinds"),
                 zoneDays(cells.text(row, PermitColumns.ZONE_DATES.name())),
                 groups,
                 config.district().isEmpty() ? "" : cells.text(row, config.district()),
                 String.join(";", new LinkedHashSet<>(checks.getOrDefault(spanId, List.of()))),
                 lines.of(spanId, row));
+    }
+
+    private List<String> permits(RecordedSpans.Row row, Predicate<String> wanted) {
+        return cells.items(row, "recovery_needs").stream().filter(wanted).toList();
     }
 
     /** Reads what {@link PermitColumns#ZONE_DATES} writes. */

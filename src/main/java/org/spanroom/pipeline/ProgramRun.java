@@ -138,7 +138,8 @@ public final class ProgramRun {
         ProgramWriter.check(folder, overwrite, AnnualWriter.MARKER);
         progress.begin("read the run", -1);
         NetworkReader.Recorded recorded = NetworkReader.read(run, Set.of());
-        Map<String, SpanFacts> facts = ProgramFacts.read(recorded.run(), config);
+        Map<String, SpanFacts> facts = ProgramFacts.read(
+                recorded.run(), config, recorded.config().permit().issuedByCrew());
         ProgramFacts.demandSpans(recorded.run(), facts.keySet(), "must", config.must());
         ProgramFacts.demandSpans(recorded.run(), facts.keySet(), "must_not", config.mustNot());
         ProgramFacts.demandSpans(recorded.run(), facts.keySet(), "--done", request.done());

@@ -101,7 +101,9 @@ final class ProgramSetting {
                 stops.addAll(window.days().within(first, last));
             }
         }
-        return new CalendarRules(onDate, years, config.crews(), stops, config.mostInWork());
+        LocalDate earliest = (onDate.isBefore(first) ? onDate : first).minusYears(1);
+        return new CalendarRules(
+                onDate, years, config.crews(), stops, config.mostInWork(), config.workWeek(earliest, last));
     }
 
     private List<YearBudget> budgets() {

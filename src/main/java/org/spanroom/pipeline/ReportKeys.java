@@ -1,5 +1,6 @@
 package org.spanroom.pipeline;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
@@ -23,9 +24,11 @@ final class ReportKeys {
             "none", "no innerduct to pull");
 
     private final Rescoring scoring;
+    private final List<String> issuedByCrew;
 
     ReportKeys(RunConfig config) {
         scoring = new Rescoring(config.scoring(), config.room());
+        issuedByCrew = config.permit().issuedByCrew();
     }
 
     /** Returns a reason of exclusion in words; its key where there are none. */
@@ -46,6 +49,10 @@ final class ReportKeys {
             keys.getOrDefault(column, new TreeSet<>()).forEach(key -> byKey.put(key, word(column, key)));
             words.put(column, byKey);
         }
+        var permits = new TreeMap<String, String>();
+        issuedByCrew.forEach(key -> permits.put(
+                key, spaced(key) + " (not applied for: the crew's entry supervisor issues it on the day of work)"));
+        words.put("recovery_needs", permits);
         return words;
     }
 

@@ -157,7 +157,7 @@ public final class ProgramAssembler {
                 numbers.size(),
                 costs,
                 inputs.budgetCost().applyAsDouble(costs),
-                builtBy.minusDays(section.newDuct().leadDays()),
+                inputs.rules().deadline(builtBy, section.newDuct().leadDays()),
                 through.stream().map(Connection::name).toList());
     }
 

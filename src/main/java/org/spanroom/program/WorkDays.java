@@ -1,8 +1,6 @@
 package org.spanroom.program;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.OptionalInt;
 import org.spanroom.model.program.CalendarRules;
@@ -12,23 +10,18 @@ import org.spanroom.model.program.CrewTeam;
 /** Which days of a program's years are open for work, and how many hours its crews have. */
 final class WorkDays {
     private final CalendarRules rules;
-    private final int shiftsPerWeek;
 
     WorkDays(CalendarRules rules) {
         this.rules = rules;
-        this.shiftsPerWeek =
-                rules.crews().stream().mapToInt(CrewTeam::shiftsPerWeek).max().orElse(0);
     }
 
-    /** Returns the hours on site that all crews have in a year; a crew works its shifts from Monday on, and loses those that are closed. */
+    /** Returns the hours on site that all crews have in a year; a crew works the first working days of a week, and loses those that are closed. */
     double crewHours(int year) {
         CalendarRules.ProgramYear days = rules.years().get(year);
         double hours = 0;
         for (LocalDate day = days.from(); !day.isAfter(days.until()); day = day.plusDays(1)) {
-            if (!isClosed(day, rules.stops())) {
-                for (CrewTeam crew : rules.crews()) {
-                    hours += day.getDayOfWeek().getValue() <= crew.shiftsPerWeek() ? crew.shiftHours() : 0;
-                }
+            for (CrewTeam crew : rules.crews()) {
+                hours += rules.isShift(crew, day) ? crew.shiftHours() : 0;
             }
         }
         return hours;
@@ -59,8 +52,8 @@ final class WorkDays {
         CalendarRules.ProgramYear days = rules.years().get(year);
         LocalDate day = days.from().isBefore(notBefore) ? notBefore : days.from();
         while (!day.isAfter(days.until())) {
-            if (day.getDayOfWeek().getValue() > shiftsPerWeek) {
-                day = day.with(TemporalAdjusters.next(DayOfWeek.MONDAY));
+            if (!isUsualShift(day)) {
+                day = day.plusDays(1);
                 continue;
             }
             LocalDate open = after(after(day, rules.stops()), closures);
@@ -85,7 +78,7 @@ final class WorkDays {
         return open;
     }
 
-    private static boolean isClosed(LocalDate day, List<Closure> closures) {
-        return closures.stream().anyMatch(closure -> closure.holds(day));
+    private boolean isUsualShift(LocalDate day) {
+        return rules.crews().stream().anyMatch(crew -> rules.isUsualShift(crew, day));
     }
 }

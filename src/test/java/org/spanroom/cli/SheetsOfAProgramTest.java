@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -34,7 +35,7 @@ class SheetsOfAProgramTest {
         Path crews = Files.writeString(folder.resolve("program.yaml"), """
                 first_day: 2027-02-01
                 crews:
-                  - {name: Early, shifts_per_week: 4, shift_hours: 7.5, shifts: days}
+                  - {name: Early, shifts_per_week: 4, shift_hours: 12, shifts: days}
                 years: [{money: 30000}, {money: 30000}]
                 """);
         CommandRun planned = CommandRun.of(
@@ -94,6 +95,54 @@ class SheetsOfAProgramTest {
         }
     }
 
+    /** One job, one amount: what the sheets plan is what {@code program.csv} says, to the rounding of each. */
+    @Test
+    void hoursAndCostAreThoseOfTheProgram() throws IOException {
+        List<CSVRecord> rows =
+                planned().stream().filter(row -> row.get("year").equals("1")).toList();
+        assertTrue(rows.stream().anyMatch(row -> amount(row, "shared_hours") > 0), "a job shares a set-up");
+        Path made = folder.resolve("amounts");
+        assertEquals(ExitCode.OK, sheets("amounts", "--year", "1").exitCode());
+        String text = String.join("\n", new PrintedSheets(made).pdfTexts()).replaceAll("\\s+", " ");
+
+        for (CSVRecord row : rows) {
+            List<CSVRecord> closeout = csv(made.resolve("closeout.csv")).stream()
+                    .filter(blank -> blank.get("span").equals(row.get("span_id")))
+                    .toList();
+            double costMoney = amount(
+                    closeout.stream()
+                            .filter(blank -> blank.get("fact").equals("cost"))
+                            .findFirst()
+                            .orElseThrow(),
+                    "planned");
+            double stepHours = closeout.stream()
+                    .filter(blank -> blank.get("fact").equals("step_hours"))
+                    .mapToDouble(blank -> amount(blank, "planned"))
+                    .sum();
+            double siteHours = amount(row, "site_hours");
+            double sharedHours = amount(row, "shared_hours");
+
+            assertEquals(amount(row, "cost_money"), costMoney, 0.5, row.get("span_id"));
+            assertEquals(siteHours + sharedHours, stepHours, 0.005 * closeout.size(), row.get("span_id"));
+            assertTrue(
+                    text.contains(
+                            String.format(Locale.ROOT, "Cost by the program %,.0f USD, ", amount(row, "cost_money"))),
+                    text);
+            assertEquals(
+                    sharedHours > 0,
+                    text.contains(String.format(
+                            Locale.ROOT,
+                            "set-up shared with work before -%.2f On site in all, by the program %.2f",
+                            sharedHours,
+                            siteHours)),
+                    text);
+        }
+    }
+
+    private static double amount(CSVRecord row, String column) {
+        return Double.parseDouble(row.get(column));
+    }
+
     @Test
     void aYearThatTheProgramDoesNotHaveIsRefused() {
         CommandRun made = sheets("year-9", "--year", "9");
@@ -106,12 +155,16 @@ class SheetsOfAProgramTest {
     }
 
     private static List<CSVRecord> planned() throws IOException {
+        return csv(program.resolve("program.csv"));
+    }
+
+    private static List<CSVRecord> csv(Path file) throws IOException {
         try (CSVParser parser = CSVFormat.RFC4180
                 .builder()
                 .setHeader()
                 .setSkipHeaderRecord(true)
                 .get()
-                .parse(Files.newBufferedReader(program.resolve("program.csv")))) {
+                .parse(Files.newBufferedReader(file))) {
             return parser.getRecords();
         }
     }

@@ -298,6 +298,8 @@ final class AnnualSample {
                 300,
                 OptionalInt.empty(),
                 permits,
+                // Spans that need permits from others are entered, too.
+                permits.isEmpty() ? List.of() : List.of("vault entry"),
                 List.of(),
                 List.of(),
                 Map.of(),

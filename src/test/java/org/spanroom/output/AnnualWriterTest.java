@@ -55,19 +55,19 @@ class AnnualWriterTest {
         assertCsv("program.csv", """
                 year,week,crew,group,order,section,span_id,rank,first_day,last_day,start_hours,site_hours,shared_hours,night,\
                 vault_a,vault_b,cost_money,cost_low_money,cost_likely_money,cost_high_money,budget_money,positions,chance_pct,\
-                chosen_chance_pct,connections,permits,apply_by,field_check,check_by,district,why
+                chosen_chance_pct,connections,permits,crew_permits,apply_by,field_check,check_by,district,why
                 1,2027-03-01,crew 1,1,1,B1,S1,7,2027-03-01,2027-03-01,0.00,6.50,0.00,false,\
                 V1,V2,1000.00,900.00,1050.00,1200.00,800.00,3,75.0,\
-                50.0,hospital;library,lane closure;street cut,2027-01-30,,,,It saves most for its money.
+                50.0,hospital;library,lane closure;street cut,vault entry,2027-01-30,,,,It saves most for its money.
                 1,2027-03-01,crew 1,1,2,B2,S2,7,2027-03-01,2027-03-02,6.50,6.00,0.50,false,\
                 V2,V3,1000.00,900.00,1050.00,1200.00,800.00,3,75.0,\
-                50.0,,,2027-01-30,count the innerducts,2027-02-15,,It saves most for its money.
+                50.0,,,,2027-01-30,count the innerducts,2027-02-15,,It saves most for its money.
                 1,2027-03-08,crew 2,1,1,B3,S3,7,2027-03-12,2027-03-15,0.00,6.50,0.00,true,\
                 V3,V4,1000.00,900.00,1050.00,1200.00,800.00,3,,\
-                ,,,2027-02-10,,,,It saves most for its money.
+                ,,,,2027-02-10,,,,It saves most for its money.
                 2,2028-03-06,crew 1,1,1,B1,S4,7,2028-03-06,2028-03-06,0.00,6.50,0.00,false,\
                 V1,V2,1000.00,900.00,1050.00,1200.00,800.00,3,75.0,\
-                50.0,,,2028-02-05,,,,It saves most for its money.
+                50.0,,,,2028-02-05,,,,It saves most for its money.
                 """);
     }
 

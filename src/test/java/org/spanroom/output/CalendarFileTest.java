@@ -40,7 +40,7 @@ class CalendarFileTest {
                         "2028-03-06 to 2028-03-07: crew 1: 1 span, B1"),
                 work.stream().map(CalendarFileTest::headline).toList());
         assertEquals("""
-                1. S1 in B1, V1 to V2, 6.5 h, 2027-03-01; permits: lane closure, street cut
+                1. S1 in B1, V1 to V2, 6.5 h, 2027-03-01; permits: lane closure, street cut; the crew issues on the day: vault entry
                 2. S2 in B2, V2 to V3, 6.0 h, 2027-03-01 to 2027-03-02
                 Hours on site: 12.5""" + CAUTION, description(work.get(0)));
         assertEquals(

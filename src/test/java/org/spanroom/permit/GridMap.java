@@ -136,7 +136,14 @@ final class GridMap {
     static PermitSettings settings(String onDate, boolean expiredCount, double sliverM, double toleranceM) {
         PermitSettings shipped = ShippedConfig.get().permit();
         return new PermitSettings(
-                onDate, expiredCount, false, sliverM, toleranceM, shipped.everywhere(), shipped.kinds());
+                onDate,
+                expiredCount,
+                false,
+                sliverM,
+                toleranceM,
+                shipped.everywhere(),
+                shipped.kinds(),
+                shipped.issuedByCrew());
     }
 
     private static Line lonLat(double... xy) {

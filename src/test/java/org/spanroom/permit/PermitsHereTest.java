@@ -75,7 +75,8 @@ class PermitsHereTest {
                         work.newBuildPumped(),
                         work.recoveryLeadDays(),
                         work.newBuildLeadDays()),
-                shipped.kinds());
+                shipped.kinds(),
+                shipped.issuedByCrew());
     }
 
     private static List<Span> spans() {

@@ -12,6 +12,7 @@ import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.VaultSite;
+import org.spanroom.model.permit.PermitSettings;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.permit.WorkPermits;
 import org.spanroom.model.permit.Zone;
@@ -28,6 +29,8 @@ class VaultPermitsTest {
 
     /** What is recorded of one vault. */
     private record Recorded(String kind, String surface, Answer water) {}
+
+    private static final Recorded ROADSIDE = new Recorded("handhole", "sidewalk", Answer.NO);
 
     private static List<Recorded> allVaults() {
         var all = new ArrayList<Recorded>();
@@ -55,6 +58,46 @@ class VaultPermitsTest {
 
     private static VaultSite site(Recorded vault) {
         return new VaultSite(OptionalDouble.empty(), vault.water(), vault.surface(), Answer.UNKNOWN);
+    }
+
+    /**
+     * A permit that the crew issues itself is needed and not applied for, so it has no lead time. In the US the entry supervisor of the
+     * employer signs the permit to enter a confined space: 29 CFR 1910.146(e)(2) and (f)(6), from memory.
+     */
+    @Test
+    void whatTheCrewIssuesIsNotAppliedFor() {
+        PermitSettings shipped = ShippedConfig.get().permit();
+        Span entered = span(new Recorded("maintenance hole", "sidewalk", Answer.NO), ROADSIDE, false);
+        Permits found = GridMap.assessor(FAR_AWAY, shipped).assess(entered);
+
+        assertThat(found.recoveryNeeds()).containsExactly("confined_space_entry", "curb_space", "traffic_control");
+        assertThat(found.recoveryAppliedFor()).containsExactly("curb_space", "traffic_control");
+        assertThat(found.recoveryIssuedByCrew()).containsExactly("confined_space_entry");
+        assertThat(found.recoveryLeadDays()).isEqualTo(5);
+
+        Permits own = GridMap.assessor(
+                        FAR_AWAY, crewIssues(shipped, List.of("confined_space_entry", "curb_space", "traffic_control")))
+                .assess(entered);
+        assertThat(own.recoveryNeeds()).isEqualTo(found.recoveryNeeds());
+        assertThat(own.recoveryAppliedFor()).isEmpty();
+        assertThat(own.recoveryLeadDays()).isZero();
+
+        Permits none =
+                GridMap.assessor(FAR_AWAY, crewIssues(shipped, List.of())).assess(entered);
+        assertThat(none.recoveryAppliedFor()).isEqualTo(found.recoveryNeeds());
+        assertThat(none.recoveryIssuedByCrew()).isEmpty();
+    }
+
+    private static PermitSettings crewIssues(PermitSettings shipped, List<String> keys) {
+        return new PermitSettings(
+                shipped.onDate(),
+                shipped.expiredCount(),
+                shipped.toComeCount(),
+                shipped.sliverM(),
+                shipped.zoneToleranceM(),
+                shipped.everywhere(),
+                shipped.kinds(),
+                keys);
     }
 
     @Test

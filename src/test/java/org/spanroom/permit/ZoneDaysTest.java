@@ -18,7 +18,15 @@ class ZoneDaysTest {
 
     private static PermitSettings settings(String onDate, boolean expiredCount, boolean toComeCount) {
         PermitSettings shipped = ShippedConfig.get().permit();
-        return new PermitSettings(onDate, expiredCount, toComeCount, 0.5, 0, shipped.everywhere(), shipped.kinds());
+        return new PermitSettings(
+                onDate,
+                expiredCount,
+                toComeCount,
+                0.5,
+                0,
+                shipped.everywhere(),
+                shipped.kinds(),
+                shipped.issuedByCrew());
     }
 
     @ParameterizedTest(name = "{0} to {1} on {2}, expired count {3}, to come count {4}: {5}")

@@ -77,6 +77,7 @@ class ProgramSettingTest {
                 0,
                 of.circuits,
                 List.of(),
+                List.of(),
                 of.zoneKinds,
                 of.zoneDays,
                 Map.of(),

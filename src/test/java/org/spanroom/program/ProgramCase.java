@@ -227,6 +227,7 @@ final class ProgramCase {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 groups.getOrDefault(duct.spanId(), Map.of()),
                 "",
                 "",

@@ -2,13 +2,16 @@ package org.spanroom.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.spanroom.model.program.CalendarRules;
 import org.spanroom.model.program.Closure;
 import org.spanroom.model.program.CrewTeam;
+import org.spanroom.model.program.WorkWeek;
 
 /** Open days and crew-hours, counted by hand: 2027 begins on a Friday. */
 class WorkDaysTest {
@@ -46,6 +49,33 @@ class WorkDaysTest {
 
         assertThat(days.crewHours(0)).isEqualTo(14 * 7.5);
         assertThat(days.crewHours(1)).isEqualTo(16 * 7.5);
+    }
+
+    /** By hand: Tuesday to Friday, and one Wednesday is a holiday. A crew of three works Tuesday to Thursday and loses it. */
+    @Test
+    void hoursAreThoseOfWorkingDays() {
+        var week = new WorkWeek(
+                List.of(DayOfWeek.FRIDAY, DayOfWeek.TUESDAY, DayOfWeek.WEDNESDAY, DayOfWeek.THURSDAY),
+                Set.of(DAY.plusDays(9)));
+        CalendarRules every = rules(List.of(), crew(3, 7.5), crew(4, 10));
+        var rules = new CalendarRules(
+                every.readyOn(), every.years(), every.crews(), every.stops(), every.mostInWork(), week);
+        var days = new WorkDays(rules);
+
+        assertThat(DAY.getDayOfWeek()).isEqualTo(DayOfWeek.MONDAY);
+        assertThat(days.crewHours(0)).isEqualTo(11 * 7.5 + 15 * 10);
+        assertThat(days.crewHours(1)).isEqualTo(12 * 7.5 + 16 * 10);
+        assertThat(rules.isShift(crew(3, 7.5), DAY)).isFalse();
+        assertThat(rules.isShift(crew(3, 7.5), DAY.plusDays(1))).isTrue();
+        assertThat(rules.isShift(crew(3, 7.5), DAY.plusDays(4))).isFalse();
+        assertThat(rules.isShift(crew(3, 7.5), DAY.plusDays(9))).isFalse();
+        // The Monday before a Tuesday is none, so the Friday; the Wednesday before a Thursday is the holiday, so the
+        // Tuesday.
+        assertThat(rules.deadline(DAY.plusDays(15), 1)).isEqualTo(DAY.plusDays(11));
+        assertThat(rules.deadline(DAY.plusDays(10), 1)).isEqualTo(DAY.plusDays(8));
+        // The day of the plan is no working day, and before it nothing can be applied for.
+        assertThat(week.holds(rules.readyOn())).isFalse();
+        assertThat(rules.deadline(rules.readyOn().plusDays(1), 1)).isEqualTo(rules.readyOn());
     }
 
     @Test

@@ -26,6 +26,7 @@ import org.spanroom.model.Check;
  * @param zoneToleranceM each zone reaches so far beyond its outline: how accurately lines are drawn
  * @param everywhere what work needs inside and outside of zones
  * @param kinds by key; further keys are further kinds
+ * @param issuedByCrew keys of permits that the crew's own entry supervisor issues on the day of work: needed, and not applied for
  */
 public record PermitSettings(
         String onDate,
@@ -34,7 +35,8 @@ public record PermitSettings(
         double sliverM,
         double zoneToleranceM,
         WorkPermits everywhere,
-        SortedMap<String, ZoneKind> kinds) {
+        SortedMap<String, ZoneKind> kinds,
+        List<String> issuedByCrew) {
     /** The kind of a zone whose own kind is not recorded or not known. */
     public static final String OTHER = "other";
 
@@ -50,6 +52,7 @@ public record PermitSettings(
         Check.within("zoneToleranceM", zoneToleranceM, 0, MOST_TOLERANCE_M);
         kinds = Collections.unmodifiableSortedMap(new TreeMap<>(kinds));
         keys("kinds", List.copyOf(kinds.keySet()));
+        issuedByCrew = keys("issuedByCrew", issuedByCrew);
         if (!kinds.containsKey(OTHER)) {
             throw new IllegalArgumentException("kinds must have the key " + OTHER + ", for zones of unknown kind");
         }
@@ -63,7 +66,7 @@ public record PermitSettings(
 
     public PermitSettings withOnDate(LocalDate day) {
         return new PermitSettings(
-                day.toString(), expiredCount, toComeCount, sliverM, zoneToleranceM, everywhere, kinds);
+                day.toString(), expiredCount, toComeCount, sliverM, zoneToleranceM, everywhere, kinds, issuedByCrew);
     }
 
     /** Returns whether a rule whose last day is the given one is over on the run date. */

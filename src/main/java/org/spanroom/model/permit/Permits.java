@@ -15,6 +15,7 @@ import java.util.function.Predicate;
  * @param rules the rules that the span is under, and how far
  * @param recoveryLeadDays days until all permits of recovering are there, if they are requested together
  * @param newBuildLeadDays the same for a new build, without waiting for the end of a ban
+ * @param issuedByCrew keys of permits that the crew issues itself on the day, by the settings, whether needed here or not, sorted
  * @param toCome the zones that do not count yet, in the same order; nothing else here depends on them
  */
 public record Permits(
@@ -25,6 +26,7 @@ public record Permits(
         Map<ZoneRule, RuledPart> rules,
         int recoveryLeadDays,
         int newBuildLeadDays,
+        List<String> issuedByCrew,
         List<ZoneTouch> toCome) {
     /** No zones are known. */
     public static final Permits NONE = new Permits(List.of(), List.of(), List.of(), Map.of());
@@ -35,6 +37,7 @@ public record Permits(
         recoveryEverywhere = List.copyOf(recoveryEverywhere);
         avoided = List.copyOf(avoided);
         rules = Map.copyOf(rules);
+        issuedByCrew = List.copyOf(issuedByCrew);
         toCome = List.copyOf(toCome);
     }
 
@@ -46,7 +49,16 @@ public record Permits(
             Map<ZoneRule, RuledPart> rules,
             int recoveryLeadDays,
             int newBuildLeadDays) {
-        this(touches, recoveryNeeds, List.of(), avoided, rules, recoveryLeadDays, newBuildLeadDays, List.of());
+        this(
+                touches,
+                recoveryNeeds,
+                List.of(),
+                avoided,
+                rules,
+                recoveryLeadDays,
+                newBuildLeadDays,
+                List.of(),
+                List.of());
     }
 
     /** Permits of which it is not known how long they take. */
@@ -60,6 +72,18 @@ public record Permits(
         return recoveryNeeds.stream()
                 .filter(permit -> !recoveryEverywhere.contains(permit))
                 .toList();
+    }
+
+    /** Returns the permits of recovering that have to be applied for, sorted. */
+    public List<String> recoveryAppliedFor() {
+        return recoveryNeeds.stream()
+                .filter(permit -> !issuedByCrew.contains(permit))
+                .toList();
+    }
+
+    /** Returns the permits of recovering that the crew issues itself on the day, sorted. */
+    public List<String> recoveryIssuedByCrew() {
+        return recoveryNeeds.stream().filter(issuedByCrew::contains).toList();
     }
 
     /** Returns the meters of the span inside any zone; where zones overlap they count once. */

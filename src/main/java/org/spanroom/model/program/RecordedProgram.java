@@ -28,6 +28,7 @@ public record RecordedProgram(Map<String, Planned> planned, Map<String, Reserved
      * @param place place in the week of this crew, from 1
      * @param firstDay day of its first shift
      * @param lastDay day of its last shift
+     * @param amounts what it takes and costs
      * @param applyBy the last day to apply for its permits
      * @param connections names of the connections that need it
      * @param why why it is in the program
@@ -41,11 +42,27 @@ public record RecordedProgram(Map<String, Planned> planned, Map<String, Reserved
             int place,
             LocalDate firstDay,
             LocalDate lastDay,
+            Amounts amounts,
             LocalDate applyBy,
             List<String> connections,
             String why) {
         public Planned {
             connections = List.copyOf(connections);
+        }
+    }
+
+    /**
+     * What a span of the program takes and costs, less what it shares with the work before it.
+     *
+     * @param siteHours hours on site
+     * @param sharedHours hours of set-up that it shares
+     * @param costMoney cost with all rates at their values
+     * @param budgetMoney the part of its cost that counts against the budget
+     */
+    public record Amounts(double siteHours, double sharedHours, double costMoney, double budgetMoney) {
+        /** Returns whether it shares a set-up, so that it takes less than by itself. */
+        public boolean isShared() {
+            return sharedHours > 0;
         }
     }
 

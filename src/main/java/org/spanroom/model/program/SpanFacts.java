@@ -27,7 +27,8 @@ import org.spanroom.model.Line;
  * @param co2eKg emissions of new-build materials avoided, by ICE
  * @param co2eDigKg the part of it that a trench emits once, however many ducts lie in it
  * @param circuitsAtRisk circuits on its cables, where recorded
- * @param permits permits that recovery needs in addition to those that it needs everywhere
+ * @param permits permits that are to be applied for, in addition to those that recovery needs everywhere
+ * @param crewPermits permits that the crew's own entry supervisor issues on the day of work
  * @param zoneKinds kinds of the zones that it touches
  * @param zoneDays kinds and days of the zones with dates that one of its vaults is in
  * @param groups its values in the columns that totals are asked for
@@ -55,6 +56,7 @@ public record SpanFacts(
         double co2eDigKg,
         OptionalInt circuitsAtRisk,
         List<String> permits,
+        List<String> crewPermits,
         List<String> zoneKinds,
         List<ZoneDays> zoneDays,
         Map<String, String> groups,
@@ -66,6 +68,7 @@ public record SpanFacts(
     public SpanFacts {
         reasons = List.copyOf(reasons);
         permits = List.copyOf(permits);
+        crewPermits = List.copyOf(crewPermits);
         zoneKinds = List.copyOf(zoneKinds);
         zoneDays = List.copyOf(zoneDays);
         groups = Map.copyOf(groups);

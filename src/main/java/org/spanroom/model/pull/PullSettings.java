@@ -20,6 +20,7 @@ import org.spanroom.model.network.Duct;
  * @param gradeRadiusM radius that is assumed for vertical bends
  * @param endPreferencePoints by how many points of percent the tightest limit may be used more at an end that is a better place for
  *     the machine, and that end be proposed anyway
+ * @param pause when a crew pauses a pull
  * @param frictionByType friction in ducts of some types and ages instead, where these are recorded; the first that fits counts
  */
 public record PullSettings(
@@ -36,6 +37,7 @@ public record PullSettings(
         double endPreferencePoints,
         NeighborSettings neighbors,
         PullLimits limits,
+        PauseSettings pause,
         List<TypeFriction> frictionByType) {
     public PullSettings {
         frictionByType = List.copyOf(frictionByType);
@@ -48,7 +50,7 @@ public record PullSettings(
         Check.within("endPreferencePoints", endPreferencePoints, 0, 100);
     }
 
-    /** Settings by which friction is the same in ducts of every type and age. */
+    /** Settings by which friction is the same in ducts of every type and age, and crews pause at the shipped level. */
     public PullSettings(
             FrictionSets friction,
             Friction judgedBy,
@@ -77,6 +79,7 @@ public record PullSettings(
                 endPreferencePoints,
                 neighbors,
                 limits,
+                PauseSettings.SHIPPED,
                 List.of());
     }
 
@@ -105,6 +108,8 @@ public record PullSettings(
                 gradeRadiusM,
                 endPreferencePoints,
                 neighbors,
-                limits);
+                limits,
+                pause,
+                List.of());
     }
 }

@@ -29,6 +29,10 @@ public final class AnnualColumns {
     public static final String SECTION = "section";
     public static final String FIRST_DAY = "first_day";
     public static final String LAST_DAY = "last_day";
+    public static final String SITE_HOURS = "site_hours";
+    public static final String SHARED_HOURS = "shared_hours";
+    public static final String COST_MONEY = "cost_money";
+    public static final String BUDGET_MONEY = "budget_money";
     public static final String APPLY_BY = "apply_by";
     public static final String CONNECTIONS = "connections";
     public static final String WHY = "why";
@@ -89,13 +93,13 @@ public final class AnnualColumns {
                         "Hours of the first shift that are used before its work begins.",
                         entry(WorkCalendar.Entry::startHours)),
                 Column.real(
-                        "site_hours",
+                        SITE_HOURS,
                         "site_hours",
                         2,
                         "Hours on site, less those that it shares with the work before it.",
                         entry(WorkCalendar.Entry::siteHours)),
                 Column.real(
-                        "shared_hours",
+                        SHARED_HOURS,
                         "shared_h",
                         2,
                         "Hours of set-up that it shares with the work before it.",
@@ -112,7 +116,7 @@ public final class AnnualColumns {
     private static List<Column<ProgramItem>> worth() {
         return List.of(
                 Column.real(
-                        "budget_money",
+                        BUDGET_MONEY,
                         "budget",
                         2,
                         "The part of its cost that counts against the budget of its year.",
@@ -146,8 +150,14 @@ public final class AnnualColumns {
                 Column.text(
                         "permits",
                         "permits",
-                        "Permits that it needs in addition to those that recovery needs everywhere" + LIST_END,
+                        "Permits to apply for in addition to those that recovery needs everywhere" + LIST_END,
                         facts(facts -> String.join(";", facts.permits()))),
+                Column.text(
+                        "crew_permits",
+                        "crew_perm",
+                        "Permits that the crew's own entry supervisor issues on the day of work, by permit.issued_by_crew of the run's config; not applied for"
+                                + LIST_END,
+                        facts(facts -> String.join(";", facts.crewPermits()))),
                 Column.text(
                         APPLY_BY,
                         "apply_by",
@@ -175,7 +185,7 @@ public final class AnnualColumns {
     static <R> List<Column<R>> costs(Function<R, Costs> costs, String what) {
         return List.of(
                 Column.real(
-                        "cost_money",
+                        COST_MONEY,
                         "cost_money",
                         2,
                         "Cost with all rates at their values, " + what + ".",

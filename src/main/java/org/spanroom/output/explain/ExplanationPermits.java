@@ -22,6 +22,11 @@ final class ExplanationPermits {
                 .table("zones_to_come", "upcoming zone", permits.toCome(), ExplanationPermits::zone)
                 .number("zone_any_m", "inside zones", permits.lengthM(), 3, "m")
                 .words("recovery_needs", "recovery needs", permits.recoveryNeeds(), Function.identity())
+                .words(
+                        "issued_by_crew",
+                        "of these, the crew's entry supervisor issues on the day",
+                        permits.recoveryIssuedByCrew(),
+                        Function.identity())
                 .words("permits_avoided", "additional for a new build", permits.avoided(), Function.identity());
         ZoneRule.vaultsFirst().forEach(rule -> under(parts, rule, permits, units));
         return parts.whole("recovery_lead_days", "lead time for recovery permits, days", permits.recoveryLeadDays())

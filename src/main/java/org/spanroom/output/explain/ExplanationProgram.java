@@ -62,6 +62,20 @@ public final class ExplanationProgram {
                 .whole("order", "place in the crew's week", planned.place())
                 .text("first_day", "first day", planned.firstDay().toString())
                 .text("last_day", "last day", planned.lastDay().toString())
+                .number(
+                        "site_hours",
+                        "hours on site by the program",
+                        planned.amounts().siteHours(),
+                        2,
+                        "h")
+                .number(
+                        "shared_hours",
+                        "shared with the work before it",
+                        planned.amounts().sharedHours(),
+                        2,
+                        "h")
+                .number("cost_money", "cost by the program", planned.amounts().costMoney(), 0, "")
+                .number("budget_money", "against its budget", planned.amounts().budgetMoney(), 0, "")
                 .text("apply_by", "apply for permits by", planned.applyBy().toString())
                 .text("why", "because", planned.why())
                 .texts("connections", "connections that need it", planned.connections())

@@ -4,15 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.spanroom.model.Counted;
 import org.spanroom.model.effort.Effort;
-import org.spanroom.model.effort.SharedShift;
 import org.spanroom.model.fieldwork.FieldFact;
-import org.spanroom.model.program.RecordedProgram;
-import org.spanroom.output.explain.ExplanationReading;
 
 /**
  * The cover page of a section: its ducts in the order of the work, a sketch map, both vaults once with all the work at them, what to bring
@@ -43,7 +42,7 @@ public record Cover(
                 SectionMap.draw(section, book.units()),
                 vaults(book, section, names, page, room),
                 totals(book, section),
-                shared(section),
+                JobWords.together(section),
                 CONTACTS.stream().map(contact -> contact(contact, page)).toList());
     }
 
@@ -63,37 +62,36 @@ public record Cover(
                                         more.rows()))));
     }
 
-    static LongTable<Integer> order(SectionWork section, SheetNames names) {
+    static LongTable<Integer> order(SheetBook book, SectionWork section, SheetNames names) {
         return new LongTable<>(
                 "Ducts in the order of the work",
                 "order",
                 ORDER_HEADS,
                 IntStream.range(0, section.ducts().size()).boxed().toList(),
                 Integer.MAX_VALUE,
-                (page, place) -> rows(place + 1, section.ducts().get(place), section, names));
+                (page, place) -> rows(
+                        place + 1,
+                        section.ducts().get(place),
+                        words(book, section.ducts().get(place), section),
+                        names));
     }
 
-    private static List<SheetRow> rows(int number, DuctWork duct, SectionWork section, SheetNames names) {
+    private static List<SheetRow> rows(int number, DuctWork duct, String words, SheetNames names) {
         var lines = new ArrayList<SheetRow>();
-        Optional<Effort> effort = duct.explained().assessment().effort();
+        OptionalDouble hours = duct.siteHours();
         lines.add(SheetRow.of(
                 SheetCell.strong(Integer.toString(number)),
                 SheetCell.strong(names.fitBold(duct.span().id(), DUCT_ROOM_MM, 9)),
-                SheetCell.number(effort.map(found -> StepRows.hours(found.time().siteHours()))
-                        .orElse("none"))));
-        lines.add(SheetRow.of(
-                SheetCell.words(""), SheetCell.words(words(duct, section)).over(2)));
+                SheetCell.number(hours.isPresent() ? StepRows.hours(hours.getAsDouble()) : "none")));
+        lines.add(SheetRow.of(SheetCell.words(""), SheetCell.words(words).over(2)));
         return lines;
     }
 
     /** Returns what is said of a duct below its name. */
-    static String words(DuctWork duct, SectionWork section) {
+    static String words(SheetBook book, DuctWork duct, SectionWork section) {
         String work = work(duct, duct.explained().assessment().effort()) + turned(duct, section) + ".";
-        return common(section).isPresent()
-                ? work
-                : duct.planned()
-                        .map(planned -> work + " " + planned(planned) + ".")
-                        .orElse(work);
+        return Stream.concat(Stream.of(work), JobWords.of(book, duct, section).stream())
+                .collect(Collectors.joining(" "));
     }
 
     private static String work(DuctWork duct, Optional<Effort> effort) {
@@ -114,20 +112,6 @@ public record Cover(
     private static String turned(DuctWork duct, SectionWork section) {
         boolean same = duct.span().from().id().equals(section.vaultA().vault().id());
         return same ? "" : " (its A is B here)";
-    }
-
-    /** Returns when all ducts are recovered, where they are in the same days. */
-    private static Optional<String> common(SectionWork section) {
-        List<Optional<String>> all = section.ducts().stream()
-                .map(duct -> duct.planned().map(Cover::planned))
-                .distinct()
-                .toList();
-        return all.size() == 1 ? all.get(0) : Optional.empty();
-    }
-
-    private static String planned(RecordedProgram.Planned planned) {
-        return "Week of " + planned.week() + ", " + ExplanationReading.printable(planned.crew()) + ", first day "
-                + planned.firstDay() + ", apply by " + planned.applyBy();
     }
 
     static List<VaultWords> words(SheetBook book, SectionWork section) {
@@ -177,25 +161,6 @@ public record Cover(
 
     private static double sum(List<Effort> efforts, ToDoubleFunction<Effort> figure) {
         return efforts.stream().mapToDouble(figure).sum();
-    }
-
-    static String shared(SectionWork section) {
-        return common(section).map(words -> words + ". ").orElse("") + sharedWork(section);
-    }
-
-    private static String sharedWork(SectionWork section) {
-        return section.together()
-                .map(Cover::together)
-                .orElse(section.ducts().size() > 1 ? "Hours are those of each duct by itself." : "");
-    }
-
-    private static String together(SharedShift shift) {
-        return String.format(
-                Locale.ROOT,
-                "All ducts in one shift: %.2f h on site, %.2f h less than each by itself, since daily work at the vaults counts once; %s",
-                shift.siteHours(),
-                shift.savedHours(),
-                shift.fitsWindow() ? "this fits into one shift." : "this does not fit into one shift.");
     }
 
     private static SheetCell contact(String contact, SheetBlanks page) {

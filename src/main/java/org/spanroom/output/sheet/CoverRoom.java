@@ -33,7 +33,7 @@ final class CoverRoom {
                         .max()
                         .orElse(0));
         var sentences = new ArrayList<>(Cover.totals(book, section));
-        sentences.add(Cover.shared(section));
+        sentences.add(JobWords.together(section));
         double asideMm = PageBudget.textMm(sentences, LEFT_MM) + PageBudget.writingMm(3);
         int occasions = words.stream()
                 .mapToInt(vault ->
@@ -44,14 +44,14 @@ final class CoverRoom {
         double ductMm = section.ducts().stream()
                 .mapToDouble(duct -> PageBudget.rowsMm(1)
                         + ROW_EDGE_MM
-                        + PageBudget.textMm(List.of(Cover.words(duct, section)), Cover.WORK_ROOM_MM))
+                        + PageBudget.textMm(List.of(Cover.words(book, duct, section)), Cover.WORK_ROOM_MM))
                 .max()
                 .orElseThrow();
         int ducts = section.ducts().size();
         double mostMm = budget.freeMm() - PageBudget.rowsMm(Math.min(LEAST_TESTS, occasions));
         int fit = Math.max(1, (int) Math.floor((mostMm - asideMm - orderHeadMm) / ductMm));
         int shown = ducts <= fit ? ducts : Math.max(1, fit - 1);
-        order = Cover.order(section, names).upTo(shown);
+        order = Cover.order(book, section, names).upTo(shown);
         double leftMm = asideMm + orderHeadMm + ductMm * shown + (shown < ducts ? PageBudget.rowsMm(1) : 0);
         budget.take(Math.max(MAP_MM, leftMm));
         tests = Math.min(MOST_TESTS, budget.count(PageBudget.rowsMm(1)));

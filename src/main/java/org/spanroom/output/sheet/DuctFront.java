@@ -10,6 +10,7 @@ import org.spanroom.model.fieldwork.FieldFact;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.permit.Permits;
 
 /**
  * The first page of a duct: when to stop, the two vaults, where to work and in which order.
@@ -102,25 +103,33 @@ public record DuctFront(
     }
 
     private static LongTable<List<String>> permits(DuctSheet duct) {
-        List<String> needs = duct.work().explained().assessment().permits().recoveryNeeds();
+        Permits permits = duct.work().explained().assessment().permits();
+        List<String> needs = Stream.concat(
+                        permits.recoveryAppliedFor().stream(), permits.recoveryIssuedByCrew().stream())
+                .toList();
+        String own = permits.recoveryIssuedByCrew().isEmpty()
+                ? ""
+                : "; the crew's entry supervisor issues its own (*) on the day of work";
         List<List<String>> groups = IntStream.range(0, (needs.size() + PERMITS_PER_ROW - 1) / PERMITS_PER_ROW)
                 .mapToObj(row ->
                         needs.subList(row * PERMITS_PER_ROW, Math.min(needs.size(), (row + 1) * PERMITS_PER_ROW)))
                 .toList();
         return new LongTable<>(
-                "Numbers of the permits of this duct",
+                "Numbers of the permits of this duct" + own,
                 "permits",
                 Collections.nCopies(PERMITS_PER_ROW, new SheetHead("", 61)),
                 groups,
                 MOST_PERMIT_ROWS,
-                (page, group) -> List.of(new SheetRow(
-                        group.stream().map(need -> permit(duct, page, need)).toList())));
+                (page, group) -> List.of(new SheetRow(group.stream()
+                        .map(need -> permit(
+                                duct, page, need, permits.recoveryIssuedByCrew().contains(need) ? " (*) " : " "))
+                        .toList())));
     }
 
-    private static SheetCell permit(DuctSheet duct, SheetBlanks page, String need) {
+    private static SheetCell permit(DuctSheet duct, SheetBlanks page, String need, String mark) {
         String words = need.replace('_', ' ');
         return SheetCell.of(
-                SheetPart.words(duct.names().fit(words, PERMIT_ROOM_MM) + " "),
+                SheetPart.words(duct.names().fit(words, PERMIT_ROOM_MM) + mark),
                 SheetPart.blank(page.of(FieldFact.SPAN_PERMIT, words)));
     }
 }

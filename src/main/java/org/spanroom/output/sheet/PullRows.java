@@ -69,7 +69,21 @@ final class PullRows {
                         SheetCell.strong(
                                 isHeld ? duct.units().both(duct.limits().holdAllowedN(), 0, "N") : "no live cable"),
                         found(page.of(FieldFact.HOLD_FORCE, innerduct.id(), plannedHoldN, 0))),
+                SheetRow.of(
+                        SheetCell.words(""),
+                        SheetCell.strong(pause(duct, plannedPullN, stopPullN, plannedHoldN, isHeld))
+                                .over(HEADS.size() - 1)),
                 SheetRow.of(SheetCell.words(""), asFound(duct, page, innerduct).over(HEADS.size() - 1)));
+    }
+
+    private static String pause(
+            DuctSheet duct, double plannedPullN, double stopPullN, double plannedHoldN, boolean isHeld) {
+        var level =
+                new PauseLevel(duct.units(), duct.work().explained().pulling().pause());
+        return "PAUSE above: " + level.words("pull", plannedPullN, stopPullN)
+                + (isHeld
+                        ? "; " + level.words("hold", plannedHoldN, duct.limits().holdAllowedN())
+                        : "") + ".";
     }
 
     private static SheetCell asFound(DuctSheet duct, SheetBlanks page, Innerduct innerduct) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.effort.EffortStep;
 import org.spanroom.model.fieldwork.FieldFact;
+import org.spanroom.model.program.RecordedProgram;
 
 /** The steps of the work in their order, with the hours that are planned and a place for those that it took. */
 final class StepRows {
@@ -26,9 +27,12 @@ final class StepRows {
         Arrays.stream(EffortStep.values())
                 .filter(step -> effort.stepHours().of(step) > 0)
                 .forEach(step -> rows.add(row(step, effort.stepHours().of(step), page)));
+        duct.work().shared().ifPresent(program -> rows.add(shared(effort, program)));
         rows.add(SheetRow.of(
                 SheetCell.strong("On site in all, " + shifts(duct)),
-                SheetCell.strong(hours(effort.time().siteHours())).styled("number"),
+                SheetCell.strong(hours(
+                                duct.work().siteHours().orElse(effort.time().siteHours())))
+                        .styled("number"),
                 SheetCell.words("")));
         return SheetTable.whole("Steps in the order of the work", "steps", HEADS, rows);
     }
@@ -40,9 +44,23 @@ final class StepRows {
                 SheetCell.blank(page.of(FieldFact.STEP_HOURS, step.key(), hours, 2)));
     }
 
+    /** Hours that the program saves are set-ups of the vault that the work before has open; which steps they are is not planned. */
+    private static SheetRow shared(Effort effort, RecordedProgram.Amounts program) {
+        return SheetRow.of(
+                SheetCell.words("set-up shared with work before"),
+                SheetCell.number(hours(program.siteHours() - effort.time().siteHours())),
+                SheetCell.words(""));
+    }
+
     private static String shifts(DuctSheet duct) {
-        boolean night = duct.effort().filter(effort -> effort.time().night()).isPresent();
-        return "shifts: " + duct.words("effort/shifts") + (night ? ", at night" : "");
+        if (duct.work().shared().isPresent()) {
+            return "by the program" + (isNight(duct) ? ", at night" : "");
+        }
+        return "shifts: " + duct.words("effort/shifts") + (isNight(duct) ? ", at night" : "");
+    }
+
+    private static boolean isNight(DuctSheet duct) {
+        return duct.effort().filter(effort -> effort.time().night()).isPresent();
     }
 
     static String hours(double hours) {

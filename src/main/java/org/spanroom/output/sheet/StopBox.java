@@ -18,10 +18,11 @@ import org.spanroom.output.explain.StopRules;
  *
  * @param limits what, its limit, and what is expected
  * @param expected what the calculated range means
+ * @param pause what to do below the limits, where a pull goes much worse than calculated; empty where nothing is pulled
  * @param rules when to stop, one sentence each
  * @param watch who watches the light level and whom to call
  */
-record StopBox(SheetTable limits, String expected, List<String> rules, List<SheetCell> watch) {
+record StopBox(SheetTable limits, String expected, String pause, List<String> rules, List<SheetCell> watch) {
     /** The item of the contact that watches the light level; another is called. */
     static final String LIGHT_WATCH = "light level watch";
 
@@ -48,6 +49,7 @@ record StopBox(SheetTable limits, String expected, List<String> rules, List<Shee
         return new StopBox(
                 SheetTable.whole("", "limits", HEADS, rows),
                 duct.work().hasPulls() ? meaning(duct) : "",
+                duct.work().hasPulls() ? PauseLevel.WHAT_TO_DO : "",
                 StopRules.of(duct.work().explained(), duct.book().units()),
                 List.of(SheetCell.of(
                         SheetPart.words("Light level watched by "),

@@ -2,7 +2,6 @@ package org.spanroom.program.calendar;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -104,6 +103,9 @@ public final class CalendarChecker {
         if (day.isBefore(order.notBefore()) || day.isAfter(order.notAfter())) {
             return Optional.of("outside of its dates");
         }
+        if (!rules.workWeek().holds(day)) {
+            return Optional.of("no working day");
+        }
         if (rules.stops().stream().anyMatch(stop -> stop.holds(day))) {
             return Optional.of("in a stop window");
         }
@@ -114,13 +116,22 @@ public final class CalendarChecker {
     }
 
     private void checkDeadline(WorkOrder order, String what, LocalDate stated, LocalDate first, int days) {
-        if (ChronoUnit.DAYS.between(stated, first) != days) {
+        LocalDate latest = first.minusDays(days);
+        boolean isLast = !stated.isAfter(latest)
+                && stated.plusDays(1).datesUntil(latest.plusDays(1)).noneMatch(rules.workWeek()::holds);
+        if (!isLast || (!rules.workWeek().holds(stated) && !isEarly(latest))) {
             problems.add(
                     order.spanId() + ": " + what + " " + stated + ", " + days + " days before " + first + " expected");
         }
         if (stated.isBefore(rules.readyOn())) {
             problems.add(order.spanId() + ": " + what + " " + stated + ", before " + rules.readyOn());
         }
+    }
+
+    /** Returns whether no working day lies from the day of the plan to another one. */
+    private boolean isEarly(LocalDate latest) {
+        return rules.readyOn().isAfter(latest)
+                || rules.readyOn().datesUntil(latest.plusDays(1)).noneMatch(rules.workWeek()::holds);
     }
 
     private void checkCrews() {

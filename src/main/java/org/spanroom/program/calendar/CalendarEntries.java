@@ -102,7 +102,7 @@ final class CalendarEntries {
                 work.startHours,
                 order.siteHours() - work.sharedHours,
                 work.sharedHours,
-                first.minusDays(order.leadDays()),
-                first.minusDays(order.checkDays()));
+                weeks.rules().deadline(first, order.leadDays()),
+                weeks.rules().deadline(first, order.checkDays()));
     }
 }

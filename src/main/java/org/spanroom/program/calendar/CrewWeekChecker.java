@@ -82,7 +82,12 @@ final class CrewWeekChecker {
     }
 
     private boolean isShift(LocalDate day) {
-        return day.getDayOfWeek().getValue() <= crew.shiftsPerWeek()
+        LocalDate monday = day.with(DayOfWeek.MONDAY);
+        long before = monday.datesUntil(day)
+                .filter(each -> rules.workWeek().days().contains(each.getDayOfWeek()))
+                .count();
+        return rules.workWeek().holds(day)
+                && before < crew.shiftsPerWeek()
                 && rules.stops().stream().noneMatch(stop -> stop.holds(day));
     }
 
@@ -98,7 +103,8 @@ final class CrewWeekChecker {
             }
         }
         LocalDate first = entry.days().get(0);
-        boolean isLong = order.siteHours() > crew.shiftsPerWeek() * crew.shiftHours() + ROUNDING_HOURS;
+        boolean isLong = order.siteHours()
+                > Math.min(crew.shiftsPerWeek(), rules.workWeek().days().size()) * crew.shiftHours() + ROUNDING_HOURS;
         if (isLong) {
             LocalDate day = first.with(DayOfWeek.MONDAY);
             while (day.isBefore(first) && !isShift(day)) {

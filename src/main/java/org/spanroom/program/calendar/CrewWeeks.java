@@ -14,7 +14,7 @@ import org.spanroom.model.program.CrewTeam;
  * The shifts of all crews in the weeks of a program. Weeks are numbered from that of the program's first day. Days are counted as
  * by {@link LocalDate#toEpochDay}.
  *
- * <p>A crew works on the first {@code shiftsPerWeek} days of a week. A day in a stop window is lost: it is not made up for on a day
+ * <p>A crew works on the first {@code shiftsPerWeek} working days of a week. A holiday and a day in a stop window are lost: they are not made up for on a day
  * on which the crew does not usually work. Unmodifiable.
  */
 final class CrewWeeks {
@@ -33,15 +33,15 @@ final class CrewWeeks {
         shifts = new long[rules.crews().size()][weeks][];
         for (int crew = 0; crew < shifts.length; crew++) {
             for (int week = 0; week < weeks; week++) {
-                shifts[crew][week] = openDays(week, crew(crew).shiftsPerWeek());
+                shifts[crew][week] = openDays(week, crew(crew));
             }
         }
     }
 
-    private long[] openDays(int week, int days) {
+    private long[] openDays(int week, CrewTeam crew) {
         long from = monday(week).toEpochDay();
-        return LongStream.range(from, from + days)
-                .filter(day -> rules.stops().stream().noneMatch(stop -> stop.holds(LocalDate.ofEpochDay(day))))
+        return LongStream.range(from, from + DAYS_OF_WEEK)
+                .filter(day -> rules.isShift(crew, LocalDate.ofEpochDay(day)))
                 .toArray();
     }
 
@@ -76,7 +76,7 @@ final class CrewWeeks {
 
     /** Returns the hours of a week of a crew without stop windows. */
     double usualWeekHours(int crew) {
-        return crew(crew).shiftsPerWeek() * crew(crew).shiftHours();
+        return rules.usualShifts(crew(crew)) * crew(crew).shiftHours();
     }
 
     /** Returns the days of a crew's shifts in a week, in order, without those in stop windows. Not to be changed. */

@@ -13,7 +13,7 @@
 
   /** Columns that hold keys that read as words once their underlines are spaces. */
   const KEYS =
-    /^(zone_kinds|recovery_needs|permits|contents_source|pull_tightest_limit|assumed|severity|condition|unknown)$/;
+    /^(zone_kinds|recovery_needs|permits|crew_permits|contents_source|pull_tightest_limit|assumed|severity|condition|unknown)$/;
 
   /** Which column shows the quantity that a criterion judges. */
   const QUANTITIES = {
