@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import org.spanroom.model.fieldwork.CloseoutRow;
 import org.spanroom.model.fieldwork.FieldFact;
 
@@ -19,30 +20,39 @@ final class DemoCrew {
 
     private static final double SPREAD = 0.12;
     private static final String BLOCKED = "B149-1:V3-1051:V3-1052";
-    private static final String ONE_MORE = "B154-3:V3-1025:V3-1031";
-    private static final String IN_WORK = "B154-4:V3-1019:V3-1025";
+    private static final String ONE_MORE = "B154-1:V3-1001:V3-1007";
+    private static final String IN_WORK = "B154-3:V3-1001:V3-1007";
+
+    /** What the north crew does; the south crew does the others. */
+    private static final Set<String> NORTH = Set.of(
+            "B141-1:V3-1058:V3-1059",
+            "B58-4:V2-1089:V2-1046",
+            "B101-2:V2-1004:V2-1005",
+            "B22-3:V1-1012:V1-1011",
+            "B26-2:V1-1083:V1-1078");
 
     /** The spans of the first weeks of the demo's program, with the first day of their work. */
     private static final Map<String, String> DAYS = days();
 
     private static Map<String, String> days() {
         Map<String, String> days = new LinkedHashMap<>();
-        days.put("B81-4:V2-1006:V2-1013", "2027-01-18");
-        days.put("B22-2:V1-1011:V1-1012", "2027-01-18");
-        days.put("B22-3:V1-1012:V1-1011", "2027-01-18");
-        days.put("B64-5:V2-1012:V2-1019", "2027-01-19");
-        days.put("B149-1:V3-1053:V3-1054", "2027-01-25");
-        days.put("B154-1:V3-1025:V3-1031", "2027-01-25");
-        days.put("B154-2:V3-1025:V3-1031", "2027-01-25");
-        days.put("B154-4:V3-1025:V3-1031", "2027-01-26");
-        days.put(ONE_MORE, "2027-01-26");
-        days.put(BLOCKED, "2027-02-01");
-        days.put("B154-1:V3-1031:V3-1037", "2027-02-01");
-        days.put("B154-2:V3-1031:V3-1037", "2027-02-01");
-        days.put("B154-3:V3-1031:V3-1037", "2027-02-02");
-        days.put("B29-2:V1-1077:V1-1078", "2027-02-08");
-        days.put("B154-1:V3-1019:V3-1025", "2027-02-08");
-        days.put(IN_WORK, "2027-02-09");
+        days.put("B141-1:V3-1058:V3-1059", "2027-01-18");
+        days.put("B58-2:V2-1047:V2-1046", "2027-01-18");
+        days.put("B58-4:V2-1046:V2-1047", "2027-01-19");
+        days.put("B58-4:V2-1089:V2-1046", "2027-01-25");
+        days.put("B113-1:V2-1008:V2-1009", "2027-01-25");
+        days.put("B96-2:V2-1002:V2-1009", "2027-01-26");
+        days.put("B101-2:V2-1004:V2-1005", "2027-02-01");
+        days.put("B29-2:V1-1077:V1-1078", "2027-02-01");
+        days.put("B29-3:V1-1078:V1-1077", "2027-02-02");
+        days.put("B22-3:V1-1012:V1-1011", "2027-02-08");
+        days.put(BLOCKED, "2027-02-08");
+        days.put("B73-2:V2-1036:V2-1037", "2027-02-09");
+        days.put("B26-2:V1-1083:V1-1078", "2027-02-15");
+        days.put("B154-2:V3-1001:V3-1007", "2027-02-15");
+        days.put("B154-4:V3-1001:V3-1007", "2027-02-15");
+        days.put(ONE_MORE, "2027-02-16");
+        days.put(IN_WORK, "2027-02-16");
         return days;
     }
 
@@ -61,10 +71,10 @@ final class DemoCrew {
                 filled.add(with(row, value, DAYS.getOrDefault(row.span(), "")));
             }
         }
-        filled.add(ofVault("V3-1031", FieldFact.GAS_FOUND, "yes", "", "2027-01-25"));
-        filled.add(ofVault("V3-1031", FieldFact.VAULT_INSPECTED, "2027-01-25", "", "2027-01-25"));
-        filled.add(ofVault("V1-1012", FieldFact.VAULT_DEPTH, "7.5", "ft", "2027-01-18"));
-        filled.add(ofVault("V1-1012", FieldFact.VAULT_WATER, "yes", "", "2027-01-18"));
+        filled.add(ofVault("V3-1007", FieldFact.GAS_FOUND, "yes", "", "2027-02-15"));
+        filled.add(ofVault("V3-1007", FieldFact.VAULT_INSPECTED, "2027-02-15", "", "2027-02-15"));
+        filled.add(ofVault("V1-1012", FieldFact.VAULT_DEPTH, "7.5", "ft", "2027-02-08"));
+        filled.add(ofVault("V1-1012", FieldFact.VAULT_WATER, "yes", "", "2027-02-08"));
         return filled;
     }
 
@@ -116,12 +126,13 @@ final class DemoCrew {
     }
 
     private static CloseoutRow with(CloseoutRow row, String value, String day) {
-        String crew = day.compareTo("2027-01-25") < 0 ? "south crew" : "north crew";
+        String crew = NORTH.contains(row.span()) ? "north crew" : "south crew";
         return new CloseoutRow(
                 "", row.span(), "", row.fact(), row.item(), row.planned(), value, row.unit(), crew, day, "", "");
     }
 
     private static CloseoutRow ofVault(String vault, FieldFact fact, String value, String unit, String day) {
-        return new CloseoutRow("", "", vault, fact.key(), "", "", value, unit, "south crew", day, "", "");
+        String crew = vault.equals("V1-1012") ? "north crew" : "south crew";
+        return new CloseoutRow("", "", vault, fact.key(), "", "", value, unit, crew, day, "", "");
     }
 }
