@@ -1,5 +1,6 @@
 package org.spanroom.bore;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.spanroom.model.Answer;
@@ -90,9 +91,7 @@ record BoreContents(
                 duct.insideDiameterMm(),
                 duct.condition() == Condition.OVAL,
                 isBesideForbidden(duct, settings),
-                duct.contents().innerductsByOrderOut().stream()
-                        .map(innerduct -> pipe(innerduct, movingMatters))
-                        .toList(),
+                pipes(duct.contents().innerductsByOrderOut(), movingMatters),
                 duct.contents().sleeves().stream()
                         .map(BoreContents::fabric)
                         .sorted()
@@ -112,16 +111,26 @@ record BoreContents(
         return new Fabric(sleeve.freeCells(), sleeve.promisedCells(), wires(sleeve.cables(), false));
     }
 
+    private static List<Pipe> pipes(List<Innerduct> innerducts, boolean movingMatters) {
+        var pipes = new ArrayList<Pipe>(innerducts.size());
+        for (Innerduct innerduct : innerducts) {
+            pipes.add(pipe(innerduct, movingMatters));
+        }
+        return List.copyOf(pipes);
+    }
+
     private static Pipe pipe(Innerduct innerduct, boolean movingMatters) {
         return new Pipe(innerduct.outsideDiameterMm(), innerduct.wallMm(), wires(innerduct.cables(), movingMatters));
     }
 
     private static List<Wire> wires(List<Cable> cables, boolean movingMatters) {
-        return cables.stream()
-                .map(cable -> new Wire(
-                        cable.outsideDiameterMm(), cable.service() == Service.DEAD, cable.mayMove() || !movingMatters))
-                .sorted()
-                .toList();
+        var wires = new ArrayList<Wire>(cables.size());
+        for (Cable cable : cables) {
+            wires.add(new Wire(
+                    cable.outsideDiameterMm(), cable.service() == Service.DEAD, cable.mayMove() || !movingMatters));
+        }
+        wires.sort(Comparator.naturalOrder());
+        return List.copyOf(wires);
     }
 
     double boreAreaMm2() {

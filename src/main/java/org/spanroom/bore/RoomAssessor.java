@@ -56,8 +56,11 @@ public final class RoomAssessor {
     }
 
     private static long things(Contents contents) {
-        long cells = contents.sleeves().stream().mapToLong(Sleeve::cells).sum();
-        return contents.innerducts().size() + contents.cables().size() + cells;
+        long cells = 0;
+        for (Sleeve sleeve : contents.sleeves()) {
+            cells += sleeve.cells();
+        }
+        return contents.innerducts().size() + contents.cableCount() + cells;
     }
 
     private static boolean isClosed(Condition condition) {

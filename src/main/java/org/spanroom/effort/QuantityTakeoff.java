@@ -80,7 +80,7 @@ final class QuantityTakeoff {
     }
 
     private static int number(Optional<PullChoice> choice, ToIntFunction<PullChoice> of) {
-        return choice.map(of::applyAsInt).orElse(0);
+        return choice.isPresent() ? of.applyAsInt(choice.get()) : 0;
     }
 
     private VaultWork work(Span span, SpanEnd end, List<Innerduct> comingOut, Permits permits) {

@@ -112,6 +112,7 @@ public enum Term {
     }
 
     private final Kind kind;
+    private final String key = name().toLowerCase(Locale.ROOT);
 
     Term(Kind kind) {
         this.kind = kind;
@@ -123,6 +124,6 @@ public enum Term {
 
     /** Returns the key of this term in configs, columns and messages. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT);
+        return key;
     }
 }

@@ -38,13 +38,18 @@ public record PlacedSpan(SpanList spans, int number, OptionalInt rank, int bankP
             BANK_PLACE,
             PlacedSpan::bankPlace,
             ROUTES,
-            span -> String.join(";", span.spans.routeIds(span.number)),
+            span -> joined(span.spans.routeIds(span.number)),
             SpanColumns.VAULT_A.name(),
             span -> span.spans.fromId(span.number),
             SpanColumns.VAULT_B.name(),
             span -> span.spans.toId(span.number),
             RankConfidenceColumns.TOP.name(),
             span -> span.topPercent());
+
+    /** Most spans lie on one route. */
+    private static String joined(List<String> routeIds) {
+        return routeIds.size() == 1 ? routeIds.get(0) : String.join(";", routeIds);
+    }
 
     private OptionalDouble topPercent() {
         return topRatio.isPresent() ? OptionalDouble.of(100 * topRatio.getAsDouble()) : topRatio;

@@ -2,6 +2,7 @@ package org.spanroom.pipeline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.bend.BendFinder;
@@ -29,6 +30,9 @@ final class BendStore {
     private final BendSettings settings;
     private final double[] @Nullable [] packed;
     private final AtomicReferenceArray<@Nullable Found> recent = new AtomicReferenceArray<>(1 << RECENT_BITS);
+
+    /** The hash codes of the recent lines: where they differ, the line itself, which is far away in memory, is not looked at. */
+    private final AtomicIntegerArray hashes = new AtomicIntegerArray(1 << RECENT_BITS);
 
     /** What was found on a line. */
     private static final class Found {
@@ -65,13 +69,15 @@ final class BendStore {
 
     private double[] find(Span span) {
         double sweepRadiusM = settings.sweepRadiusM(span.duct().insideDiameterMm());
-        int slot = (span.ground().hashCode() * 0x9E3779B9) >>> (Integer.SIZE - RECENT_BITS);
-        Found last = recent.get(slot);
+        int hash = span.ground().hashCode();
+        int slot = (hash * 0x9E3779B9) >>> (Integer.SIZE - RECENT_BITS);
+        Found last = hashes.get(slot) == hash ? recent.get(slot) : null;
         if (last != null && last.isOf(span.ground(), sweepRadiusM)) {
             return last.packed;
         }
         double[] found = pack(finder.find(span.ground(), span.duct().insideDiameterMm()));
         recent.set(slot, new Found(span.ground(), sweepRadiusM, found));
+        hashes.set(slot, hash);
         return found;
     }
 

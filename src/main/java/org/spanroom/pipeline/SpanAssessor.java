@@ -4,10 +4,13 @@ import java.util.Optional;
 import org.spanroom.bore.RoomAssessor;
 import org.spanroom.config.RunConfig;
 import org.spanroom.effort.EffortAssessor;
+import org.spanroom.model.LatestAnswer;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.bore.RoomSettings;
+import org.spanroom.model.effort.Effort;
+import org.spanroom.model.effort.EffortQuantities;
 import org.spanroom.model.effort.Rates;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
@@ -28,6 +31,7 @@ final class SpanAssessor {
     private final RoomSettings roomSettings;
     private final BendStore bendStore;
     private final RoomAssessor roomAssessor;
+    private final LatestAnswer<Duct, Room> roomOfDuct;
     private final PullAssessor pullAssessor;
     private final PermitAssessor permitAssessor;
     private final EffortAssessor effortAssessor;
@@ -43,6 +47,7 @@ final class SpanAssessor {
         bendStore = new BendStore(config.bend(), spans);
         roomSettings = config.room();
         this.roomAssessor = roomAssessor;
+        roomOfDuct = new LatestAnswer<>(roomAssessor::assess);
         pullAssessor = pulls(config);
         effortAssessor = effortAssessor(config);
     }
@@ -93,7 +98,7 @@ final class SpanAssessor {
     /** Assesses the span of the given number; each number is one span. */
     Assessment assess(int number, Span span) {
         Bends bends = bendStore.of(number, span);
-        Room room = propose(span, roomAssessor.assess(span.duct()));
+        Room room = propose(span, roomOfDuct.of(span.duct()));
         PullAssessment pull = pull(span, bends, room);
         Permits permits = permitAssessor.assess(span);
         return new Assessment(
@@ -108,9 +113,11 @@ final class SpanAssessor {
 
     /** Returns what further ducts on the path of a span would cost. */
     SpanOffer.NewDuctCost newDuct(Assessment assessed) {
-        return effortAssessor.newDuct(
-                effortAssessor.quantities(assessed.span(), assessed.room(), assessed.pull(), assessed.permits()),
-                roomSettings.cellsPerSleeve());
+        EffortQuantities quantities = assessed.effort()
+                .map(Effort::quantities)
+                .orElseGet(() -> effortAssessor.quantities(
+                        assessed.span(), assessed.room(), assessed.pull(), assessed.permits()));
+        return effortAssessor.newDuct(quantities, roomSettings.cellsPerSleeve());
     }
 
     /**

@@ -90,31 +90,39 @@ final class SpanPull {
 
     private EndPull endPull(PullDirection way, PullOrder.Turn turn) {
         var use = new FrictionUse.Builder();
-        PullForces lubricated = forces(way, turn, Friction.LUBRICATED, use);
-        PullForces bad = forces(way, turn, Friction.BAD, use);
-        // The usual one to judge by comes last, so that its tensions are those of the limits without another run.
-        PullForces dry = forces(way, turn, Friction.DRY, use);
+        var tightest = new LimitSink.Tightest();
+        PullForces lubricated = forces(way, turn, Friction.LUBRICATED, use, tightest);
+        PullForces bad = forces(way, turn, Friction.BAD, use, tightest);
+        // The usual one to judge by comes last, so that the forces are compared without another run.
+        PullForces dry = forces(way, turn, Friction.DRY, use, tightest);
         if (settings.judgedBy() != Friction.DRY) {
             run(way, turn, settings.judgedBy());
         }
-        LimitSink.Tightest tightest = tightest(way, turn);
         double forceRatio = way.forceRatio(turn.innerduct(), turn.load());
         return new EndPull(
                 way.pullingEnd(), lubricated, dry, bad, tightest.use(), tightest.failing(), forceRatio, use.build());
     }
 
-    private static LimitSink.Tightest tightest(PullDirection way, PullOrder.Turn turn) {
-        var tightest = new LimitSink.Tightest();
-        way.offerLimits(turn.innerduct(), turn.load(), tightest);
-        return tightest;
-    }
-
-    private PullForces forces(PullDirection way, PullOrder.Turn turn, Friction friction, FrictionUse.Builder use) {
+    /**
+     * Returns the forces in one state of friction.
+     *
+     * @param use takes how far each limit is used
+     * @param tightest takes the limits if pulls are judged by this state
+     */
+    private PullForces forces(
+            PullDirection way,
+            PullOrder.Turn turn,
+            Friction friction,
+            FrictionUse.Builder use,
+            LimitSink.Tightest tightest) {
         run(way, turn, friction);
-        way.offerLimits(
-                turn.innerduct(),
-                turn.load(),
-                (kind, found, allowed, atM) -> use.add(kind, friction, kind.ratio(found, allowed)));
+        boolean judged = friction == settings.judgedBy();
+        way.offerLimits(turn.innerduct(), turn.load(), (kind, found, allowed, atM) -> {
+            use.add(kind, friction, kind.ratio(found, allowed));
+            if (judged) {
+                tightest.offer(kind, found, allowed, atM);
+            }
+        });
         return way.passes().forces();
     }
 

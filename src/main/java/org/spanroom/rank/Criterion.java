@@ -87,6 +87,7 @@ enum Criterion {
 
     private final CriterionInfo info;
     private final Quantity quantity;
+    private final double scale;
 
     /** Finds the quantity of a span, by what the settings say of vaults and records. */
     private interface Quantity {
@@ -108,6 +109,7 @@ enum Criterion {
             Quantity quantity) {
         this.info = new CriterionInfo(name().toLowerCase(Locale.ROOT), unit, decimals, stem, column, own);
         this.quantity = quantity;
+        scale = Math.pow(10, decimals);
     }
 
     private static Optional<CriterionInfo.OwnColumn> own(String shortName, String meaning) {
@@ -156,10 +158,6 @@ enum Criterion {
     private double rounded(double exact) {
         if (Double.isNaN(exact)) {
             return exact;
-        }
-        double scale = 1;
-        for (int i = 0; i < info.decimals(); i++) {
-            scale *= 10;
         }
         double rounded = Math.round(Math.abs(exact) * scale) / scale;
         return exact < 0 ? 0.0 - rounded : rounded;

@@ -34,8 +34,12 @@ public final class Ranking {
     private final Quantities quantities;
     private final Gates gates;
     private final List<Criterion> criteria = new ArrayList<>();
-    private final List<ValueCurve> curves = new ArrayList<>();
     private final List<Score.Yardstick> yardsticks;
+
+    /** The same and their curves as arrays, which a simulation reads some hundred times a span. */
+    private final Score.Yardstick[] measures;
+
+    private final ValueCurve[] curves;
 
     /**
      * Prepares a ranking for no day in particular: no embargo is treated as past.
@@ -69,16 +73,19 @@ public final class Ranking {
         double sum = settings.criteria().values().stream()
                 .mapToDouble(ScoringSettings.Criterion::weightRatio)
                 .sum();
-        var measures = new ArrayList<Score.Yardstick>();
+        var weighted = new ArrayList<Score.Yardstick>();
+        var itsCurves = new ArrayList<ValueCurve>();
         for (Criterion criterion : Criterion.values()) {
             var chosen = settings.criteria().get(criterion.key());
             if (chosen != null && chosen.weightRatio() > 0) {
                 criteria.add(criterion);
-                curves.add(new ValueCurve(chosen.curve()));
-                measures.add(new Score.Yardstick(criterion.info(), chosen.weightRatio() / sum));
+                itsCurves.add(new ValueCurve(chosen.curve()));
+                weighted.add(new Score.Yardstick(criterion.info(), chosen.weightRatio() / sum));
             }
         }
-        yardsticks = List.copyOf(measures);
+        yardsticks = List.copyOf(weighted);
+        measures = weighted.toArray(Score.Yardstick[]::new);
+        curves = itsCurves.toArray(ValueCurve[]::new);
     }
 
     /** Returns every criterion that scoring settings may name, in the order of scores. */
@@ -125,7 +132,7 @@ public final class Ranking {
     Score score(double[] found) {
         double[] values = new double[found.length];
         for (int i = 0; i < values.length; i++) {
-            values[i] = curves.get(i).valueAt(found[i]);
+            values[i] = curves[i].valueAt(found[i]);
         }
         return new Score(yardsticks, found, values);
     }
@@ -161,7 +168,7 @@ public final class Ranking {
     public double points(double[] quantitiesByCriterion) {
         double total = 0;
         for (int i = 0; i < quantitiesByCriterion.length; i++) {
-            total += yardsticks.get(i).points(curves.get(i).valueAt(quantitiesByCriterion[i]));
+            total += measures[i].points(curves[i].valueAt(quantitiesByCriterion[i]));
         }
         return total;
     }
@@ -190,12 +197,12 @@ public final class Ranking {
     }
 
     private double mostPoints(int place, double from, double to) {
-        return yardsticks.get(place).points(curves.get(place).mostValue(from, to));
+        return measures[place].points(curves[place].mostValue(from, to));
     }
 
     /** Returns the points that one criterion gives for a quantity. */
     private double pointsOf(int place, double quantity) {
-        return yardsticks.get(place).points(curves.get(place).valueAt(quantity));
+        return measures[place].points(curves[place].valueAt(quantity));
     }
 
     /** Returns what gates and cautions say of one span. */

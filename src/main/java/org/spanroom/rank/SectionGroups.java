@@ -1,7 +1,6 @@
 package org.spanroom.rank;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.spanroom.model.network.SectionKey;
@@ -82,7 +81,7 @@ public final class SectionGroups {
     private static SectionGroups ordered(int[] sectionOf, IntFunction<SectionKey> keys, int size, int ranked) {
         int[] order = new int[size];
         Arrays.setAll(order, section -> section);
-        Standings.sort(order, ranked, order.length, Comparator.comparing(keys::apply));
+        Standings.sort(order, ranked, order.length, (a, b) -> keys.apply(a).compareTo(keys.apply(b)));
         int[] counts = new int[order.length];
         for (int section : sectionOf) {
             counts[section]++;

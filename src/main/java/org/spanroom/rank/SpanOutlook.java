@@ -79,8 +79,10 @@ public record SpanOutlook(String spanId, List<Situation> situations, UseCurve us
 
     public SpanOutlook {
         situations = List.copyOf(situations);
-        double sumRatio =
-                situations.stream().mapToDouble(Situation::chanceRatio).sum();
+        double sumRatio = 0;
+        for (Situation situation : situations) {
+            sumRatio += situation.chanceRatio();
+        }
         if (Math.abs(sumRatio - 1) > ROUNDING_RATIO) {
             throw new IllegalArgumentException("chances of " + spanId + " must add up to 1, were " + sumRatio);
         }

@@ -1,6 +1,5 @@
 package org.spanroom.rank;
 
-import java.util.List;
 import java.util.stream.IntStream;
 import org.spanroom.rank.SpanOutlook.Situation;
 
@@ -14,7 +13,7 @@ final class SpanSamples {
     private static final int CONDITION = 2;
 
     private final Simulation simulation;
-    private final List<Situation> situations;
+    private final Situation[] situations;
 
     /** The sum of the chances of a situation and all before it, and the same in parts of the unit interval. */
     private final double[] sumRatios;
@@ -33,20 +32,20 @@ final class SpanSamples {
 
     SpanSamples(Simulation simulation, int seed, SpanOutlook span) {
         this.simulation = simulation;
-        situations = span.situations();
+        situations = span.situations().toArray(Situation[]::new);
         blockedRatio = span.blockedRatio();
         blockedParts = blockedRatio * Draws.PARTS;
         draws = new Draws(seed, span.spanId());
         use = span.use();
-        fixedPoints = new double[situations.size()];
+        fixedPoints = new double[situations.length];
         sumRatios = new double[fixedPoints.length];
         sumParts = new double[fixedPoints.length];
         double sum = 0;
         for (int i = 0; i < fixedPoints.length; i++) {
-            sum += situations.get(i).chanceRatio();
+            sum += situations[i].chanceRatio();
             sumRatios[i] = sum;
             sumParts[i] = sum * Draws.PARTS;
-            fixedPoints[i] = simulation.fixedPoints(situations.get(i).quantities());
+            fixedPoints[i] = simulation.fixedPoints(situations[i].quantities());
         }
     }
 
@@ -54,7 +53,7 @@ final class SpanSamples {
     int take(int sample) {
         this.sample = sample;
         turn = draws.turn(sample);
-        number = situations.size() == 1 ? 0 : drawnSituation();
+        number = situations.length == 1 ? 0 : drawnSituation();
         return number;
     }
 
@@ -123,7 +122,7 @@ final class SpanSamples {
         for (int i = 0; i < count; i++) {
             isFeasible[open[i]] = use.isPossible(places[i], used[i]);
             scorePoints[open[i]] =
-                    fixedPoints[numbers[i]] + simulation.variedPoints(situations.get(numbers[i]), used[i], open[i]);
+                    fixedPoints[numbers[i]] + simulation.variedPoints(situations[numbers[i]], used[i], open[i]);
         }
     }
 
@@ -133,7 +132,7 @@ final class SpanSamples {
     }
 
     Situation situation() {
-        return situations.get(number);
+        return situations[number];
     }
 
     boolean isBlocked() {

@@ -1,7 +1,6 @@
 package org.spanroom.rank;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntBinaryOperator;
 import java.util.stream.IntStream;
@@ -12,6 +11,9 @@ import java.util.stream.IntStream;
  */
 public final class Standings {
     private static final int MOST_OBJECTS = 1 << 20;
+
+    /** So few are in order sooner by inserting one after another; most spans of equal points are as few. */
+    private static final int MOST_INSERTED = 16;
 
     private final double[] points;
     private final AtomicInteger ranked = new AtomicInteger();
@@ -67,14 +69,21 @@ public final class Standings {
         long ofNumber = (1L << bits) - 1;
         int[] order =
                 Arrays.stream(keys).mapToInt(key -> (int) (key & ofNumber)).toArray();
-        Comparator<Integer> exact = Comparator.comparing((Integer span) -> isExcluded(span))
-                .thenComparingDouble(span -> isExcluded(span) ? 0 : -points[span])
-                .thenComparing((a, b) -> compareIds.applyAsInt(a, b));
+        IntBinaryOperator exact = (a, b) -> compare(a, b, compareIds);
         int[] begins = equalRuns(keys, bits);
         IntStream.range(0, begins.length / 2)
                 .parallel()
                 .forEach(run -> sort(order, begins[2 * run], begins[2 * run + 1], exact));
         return order;
+    }
+
+    private int compare(int span, int other, IntBinaryOperator compareIds) {
+        boolean excluded = isExcluded(span);
+        if (excluded != isExcluded(other)) {
+            return excluded ? 1 : -1;
+        }
+        int byPoints = excluded ? 0 : Double.compare(points[other], points[span]);
+        return byPoints == 0 ? compareIds.applyAsInt(span, other) : byPoints;
     }
 
     /** Returns where runs of several spans with the same leading bits begin and end, one after another. */
@@ -102,7 +111,11 @@ public final class Standings {
     }
 
     /** Millions may have the same points, the excluded; as objects they would take five times their room, so only a part is at a time. */
-    static void sort(int[] order, int from, int to, Comparator<Integer> comparator) {
+    static void sort(int[] order, int from, int to, IntBinaryOperator comparator) {
+        if (to - from <= MOST_INSERTED) {
+            insert(order, from, to, comparator);
+            return;
+        }
         if (to - from > MOST_OBJECTS) {
             int middle = (from + to) >>> 1;
             sort(order, from, middle, comparator);
@@ -111,18 +124,30 @@ public final class Standings {
             return;
         }
         Integer[] run = IntStream.range(from, to).mapToObj(i -> order[i]).toArray(Integer[]::new);
-        Arrays.parallelSort(run, comparator);
+        Arrays.parallelSort(run, comparator::applyAsInt);
         for (int i = from; i < to; i++) {
             order[i] = run[i - from];
         }
     }
 
-    private static void merge(int[] order, int from, int middle, int to, Comparator<Integer> comparator) {
+    private static void insert(int[] order, int from, int to, IntBinaryOperator comparator) {
+        for (int i = from + 1; i < to; i++) {
+            int inserted = order[i];
+            int at = i;
+            while (at > from && comparator.applyAsInt(order[at - 1], inserted) > 0) {
+                order[at] = order[at - 1];
+                at--;
+            }
+            order[at] = inserted;
+        }
+    }
+
+    private static void merge(int[] order, int from, int middle, int to, IntBinaryOperator comparator) {
         int[] first = Arrays.copyOfRange(order, from, middle);
         int a = 0;
         int b = middle;
         for (int i = from; a < first.length; i++) {
-            order[i] = b < to && comparator.compare(order[b], first[a]) < 0 ? order[b++] : first[a++];
+            order[i] = b < to && comparator.applyAsInt(order[b], first[a]) < 0 ? order[b++] : first[a++];
         }
     }
 }

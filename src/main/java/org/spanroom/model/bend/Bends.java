@@ -15,8 +15,11 @@ public record Bends(List<Bend> list) {
 
     /** Returns the sum of all deflections, left and right. */
     public Angle total() {
-        return Angle.ofRad(
-                list.stream().mapToDouble(bend -> bend.deflection().rad()).sum());
+        return list.isEmpty()
+                ? Angle.ZERO
+                : Angle.ofRad(list.stream()
+                        .mapToDouble(bend -> bend.deflection().rad())
+                        .sum());
     }
 
     public Optional<Bend> findLargest() {

@@ -180,23 +180,22 @@ public record Room(
 
     /** Returns the proposal; where nothing can come out, what is there now; empty where the contents are unknown. */
     public Optional<PullChoice> then() {
-        return proposal.or(this::now);
+        return proposal.isPresent() ? proposal : now();
     }
 
     /** Returns the share of the bore that is closed off now, innerducts taken as solid. */
     public OptionalDouble fillNowRatio() {
-        return now().map(choice -> OptionalDouble.of(choice.fillRatio())).orElse(OptionalDouble.empty());
+        return ratio(now(), PullChoice::fillRatio);
     }
 
     /** Returns the share of the bore that innerducts left and the cables that stay close off. */
     public OptionalDouble fillAfterRemovalRatio() {
-        return then().map(choice -> OptionalDouble.of(choice.fillRatio())).orElse(OptionalDouble.empty());
+        return ratio(then(), PullChoice::fillRatio);
     }
 
     /** Returns the same share with a design cable in every cell that is a position. */
     public OptionalDouble fillWithNewRatio() {
-        return then().map(choice -> OptionalDouble.of(choice.fillWithNewRatio()))
-                .orElse(OptionalDouble.empty());
+        return ratio(then(), PullChoice::fillWithNewRatio);
     }
 
     /** Returns how many innerducts come out; 0 where none can. */
@@ -240,7 +239,11 @@ public record Room(
     }
 
     private static OptionalInt number(Optional<PullChoice> choice, ToIntFunction<PullChoice> of) {
-        return choice.map(one -> OptionalInt.of(of.applyAsInt(one))).orElse(OptionalInt.empty());
+        return choice.isPresent() ? OptionalInt.of(of.applyAsInt(choice.get())) : OptionalInt.empty();
+    }
+
+    private static OptionalDouble ratio(Optional<PullChoice> choice, ToDoubleFunction<PullChoice> of) {
+        return choice.isPresent() ? OptionalDouble.of(of.applyAsDouble(choice.get())) : OptionalDouble.empty();
     }
 
     /** Returns why the records of the contents cannot be true; empty where they can, or where nothing is recorded. */

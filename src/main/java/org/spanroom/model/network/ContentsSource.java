@@ -11,8 +11,10 @@ public enum ContentsSource {
     /** Nothing is recorded and nothing is assumed. */
     UNKNOWN;
 
+    private final String key = name().toLowerCase(Locale.ROOT);
+
     /** Returns the word for it in columns. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT);
+        return key;
     }
 }

@@ -42,11 +42,11 @@ public record SectionKey(String bankId, String ductId, String vaultId, String ot
      * sections never have the same name, since a {@code :} or {@code %} inside a part is written as in a URL, {@code %3A} or {@code %25}.
      */
     public String id() {
-        return (hasBank() ? SpanName.escaped(bankId) : SEPARATOR + SpanName.escaped(ductId))
-                + SEPARATOR
-                + SpanName.escaped(vaultId)
-                + SEPARATOR
-                + SpanName.escaped(otherVaultId);
+        return String.join(
+                SEPARATOR,
+                hasBank() ? SpanName.escaped(bankId) : SEPARATOR + SpanName.escaped(ductId),
+                SpanName.escaped(vaultId),
+                SpanName.escaped(otherVaultId));
     }
 
     /** Compares the names as texts. Mostly what they begin with decides, so that whole names need not be put together. */

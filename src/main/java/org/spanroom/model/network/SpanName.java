@@ -20,7 +20,7 @@ public record SpanName(String ductId, String vaultA, String vaultB, int number) 
 
     /** Returns the name of the first span of a duct between two vaults. */
     public static String first(String ductId, String vaultA, String vaultB) {
-        return escaped(ductId) + SEPARATOR + escaped(vaultA) + SEPARATOR + escaped(vaultB);
+        return String.join(SEPARATOR, escaped(ductId), escaped(vaultA), escaped(vaultB));
     }
 
     /** Returns the name of a further span of the same duct between the same vaults. */

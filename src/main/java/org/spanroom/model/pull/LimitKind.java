@@ -21,6 +21,7 @@ public enum LimitKind {
 
     private final String meaning;
     private final String unit;
+    private final String key = name().toLowerCase(Locale.ROOT);
 
     LimitKind(String meaning, String unit) {
         this.meaning = meaning;
@@ -62,6 +63,6 @@ public enum LimitKind {
 
     /** Returns the word for this limit in columns. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT);
+        return key;
     }
 }

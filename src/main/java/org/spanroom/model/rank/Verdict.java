@@ -1,5 +1,6 @@
 package org.spanroom.model.rank;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -43,12 +44,17 @@ public record Verdict(List<Exclusion> exclusions, List<Exclusion> waived, List<C
     }
 
     private boolean hasCaution(String key) {
-        return cautions.stream().anyMatch(caution -> caution.key().equals(key));
+        for (Caution caution : cautions) {
+            if (caution.key().equals(key)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Finds the reason that is given where there is space for one only: the most basic. */
     public Optional<Exclusion> findFirst() {
-        return exclusions.stream().findFirst();
+        return exclusions.isEmpty() ? Optional.empty() : Optional.of(exclusions.get(0));
     }
 
     /** Finds the most basic reason that applies, whether its gate is open or not. */
@@ -63,8 +69,9 @@ public record Verdict(List<Exclusion> exclusions, List<Exclusion> waived, List<C
 
     /** Returns the words for all cautions in columns, those of open gates first. */
     public List<String> cautionKeys() {
-        return Stream.concat(
-                        waived.stream().map(Exclusion::key), cautions.stream().map(Caution::key))
-                .toList();
+        var keys = new ArrayList<String>(cautionCount());
+        waived.forEach(reason -> keys.add(reason.key()));
+        cautions.forEach(caution -> keys.add(caution.key()));
+        return keys;
     }
 }

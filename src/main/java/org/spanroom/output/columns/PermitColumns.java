@@ -29,7 +29,7 @@ public final class PermitColumns {
             "Zones with a first or last day that a vault of the span is in, also those that have not "
                     + "begun: kind, first day, last day, e.g. event 2027-05-01/2027-05-09; joined by ;. An open "
                     + "end is ..",
-            permits(p -> Stream.concat(p.touches().stream(), p.toCome().stream())
+            zoned(p -> Stream.concat(p.touches().stream(), p.toCome().stream())
                     .filter(ZoneTouch::atVault)
                     .map(ZoneTouch::zone)
                     .filter(zone -> zone.from().isPresent() || zone.until().isPresent())
@@ -52,14 +52,14 @@ public final class PermitColumns {
                         "zones",
                         "zones",
                         "Permit zones that the span or one of its vaults touches, joined by ;.",
-                        permits(p -> p.touches().stream()
+                        zoned(p -> p.touches().stream()
                                 .map(touch -> touch.zone().id())
                                 .collect(joining(";")))),
                 Column.text(
                         "zone_kinds",
                         "zone_kinds",
                         "Their kinds, each once, joined by ;.",
-                        permits(p -> p.touches().stream()
+                        zoned(p -> p.touches().stream()
                                 .map(touch -> touch.zone().kind())
                                 .distinct()
                                 .collect(joining(";")))),
@@ -68,7 +68,7 @@ public final class PermitColumns {
                         "zones_next",
                         "Permit zones that the span touches but that start after the run date, each with its "
                                 + "first day, joined by ;. No other column counts them.",
-                        permits(p ->
+                        zoned(p ->
                                 p.toCome().stream().map(PermitColumns::toCome).collect(joining(";")))),
                 ZONE_DATES,
                 Column.real(
@@ -187,5 +187,10 @@ public final class PermitColumns {
 
     private static Function<RankedSpan, Object> permits(Function<Permits, Object> cell) {
         return row -> cell.apply(row.assessment().permits());
+    }
+
+    /** A text about zones; most spans are in none and will be in none. */
+    private static Function<RankedSpan, Object> zoned(Function<Permits, String> text) {
+        return permits(p -> p.touches().isEmpty() && p.toCome().isEmpty() ? "" : text.apply(p));
     }
 }
