@@ -176,7 +176,8 @@ class CalendarFileTest {
         String work = description(
                 events(AnnualSample.results(List.of(item), List.of()), "work").get(0));
         assertTrue(work.startsWith("1. " + item.span().facts().spanId() + " in B1, "), work);
-        assertTrue(work.contains("; permits: " + "p".repeat(300) + "\n"), work);
+        assertTrue(
+                work.contains("; permits: " + "p".repeat(300) + "; the crew issues on the day: vault entry\n"), work);
     }
 
     /** Names from outside cannot end an event, add a property or a line of their own, nor lose their commas. */
