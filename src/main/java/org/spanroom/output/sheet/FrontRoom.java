@@ -6,7 +6,7 @@ import org.spanroom.model.pull.InnerductPull;
 
 /** What the first page of a duct has room for: its pulls first, then its bends; what is then left makes the rows of pulls taller. */
 final class FrontRoom {
-    private static final int ROWS_OF_A_PULL = 4;
+    private static final int ROWS_OF_A_PULL = 3;
     private static final int LEAST_BENDS = 2;
     private static final double WIDTH_MM = 183;
     private static final double BOX_MM = 176;

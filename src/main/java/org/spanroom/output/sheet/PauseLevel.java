@@ -9,8 +9,8 @@ import org.spanroom.model.pull.PauseSettings;
 final class PauseLevel {
     /** What to do at it; a sentence of the box of limits. */
     static final String WHAT_TO_DO =
-            "PAUSE force, by pull below: at it the pull goes much worse than calculated. Stop the machine, keep the hold, and find the "
-                    + "reason (friction, bend, splice, debris, wrong innerduct or end). Lubricate; go on only once it is known. STOP stays the limit.";
+            "PAUSE force of a pull, below: stop the machine, keep the hold, and find why it goes much worse than calculated (friction, "
+                    + "bend, splice, debris, wrong innerduct or end). None: first prove that the pull can be done.";
 
     /** Two forces that read the same on a gauge; at a PAUSE so near to STOP there is nothing between them. */
     private static final double SAME_RATIO = 0.95;
@@ -23,14 +23,12 @@ final class PauseLevel {
         this.settings = settings;
     }
 
-    /** Returns the level of a force in both systems, or that it is at the limit. */
-    String words(String what, double plannedN, double stopN) {
-        double levelN = settings.levelN(plannedN, stopN);
+    /** Returns the level of a force; that it is at the limit, or that there is none since the calculated force is not below the limit. */
+    String words(double plannedN, double stopN) {
         if (plannedN >= stopN) {
-            return what + ": none; the calculated force is not below STOP, so prove first that it can be done";
+            return "none";
         }
-        return levelN >= SAME_RATIO * stopN
-                ? what + ": at STOP, which is near the calculated force"
-                : what + " " + units.both(levelN, 0, "N");
+        double levelN = settings.levelN(plannedN, stopN);
+        return levelN >= SAME_RATIO * stopN ? "at STOP" : units.one(levelN, 0, "N");
     }
 }

@@ -16,13 +16,13 @@ import org.spanroom.model.pull.InnerductPull;
 final class PullRows {
     private static final List<SheetHead> HEADS = List.of(
             new SheetHead("", 6),
-            new SheetHead("Innerduct, its cables", 50),
+            new SheetHead("Innerduct, its cables", 49),
             new SheetHead("Force", 17),
-            new SheetHead("Expected", 47),
-            new SheetHead("STOP above", 32),
+            new SheetHead("Expected", 52),
+            new SheetHead("PAUSE; STOP", 28),
             new SheetHead("Found (planned)", 31));
     private static final double NAME_ROOM_MM = 28;
-    private static final double CABLES_ROOM_MM = 48;
+    private static final double CABLES_ROOM_MM = 47;
 
     private PullRows() {}
 
@@ -46,8 +46,11 @@ final class PullRows {
         Friction judged = duct.work().explained().assessment().pull().judgedBy();
         double plannedPullN = breakawayRatio * forces.forces(judged).pullN();
         double plannedHoldN = breakawayRatio * forces.forces(judged).holdN();
+        double holdAllowedN = duct.limits().holdAllowedN();
         double stopPullN = Math.min(
                 duct.limits().innerductStrengthN(innerduct), duct.limits().machinePullN());
+        var pause =
+                new PauseLevel(duct.units(), duct.work().explained().pulling().pause());
         boolean isHeld = innerduct.cables().stream().anyMatch(DuctSheet::isLive);
         return List.of(
                 SheetRow.of(
@@ -58,7 +61,7 @@ final class PullRows {
                         SheetCell.words("pull at " + out),
                         SheetCell.words(range(
                                 duct, forces.lubricated().pullN(), forces.bad().pullN())),
-                        SheetCell.strong(duct.units().both(stopPullN, 0, "N")),
+                        limits(duct, pause.words(plannedPullN, stopPullN), stopPullN),
                         found(page.of(FieldFact.PULL_FORCE, innerduct.id(), plannedPullN, 0))),
                 SheetRow.of(
                         SheetCell.words(""),
@@ -66,24 +69,16 @@ final class PullRows {
                         SheetCell.words("hold at " + out.opposite()),
                         SheetCell.words(range(
                                 duct, forces.lubricated().holdN(), forces.bad().holdN())),
-                        SheetCell.strong(
-                                isHeld ? duct.units().both(duct.limits().holdAllowedN(), 0, "N") : "no live cable"),
+                        isHeld
+                                ? limits(duct, pause.words(plannedHoldN, holdAllowedN), holdAllowedN)
+                                : SheetCell.strong("no live cable"),
                         found(page.of(FieldFact.HOLD_FORCE, innerduct.id(), plannedHoldN, 0))),
-                SheetRow.of(
-                        SheetCell.words(""),
-                        SheetCell.strong(pause(duct, plannedPullN, stopPullN, plannedHoldN, isHeld))
-                                .over(HEADS.size() - 1)),
                 SheetRow.of(SheetCell.words(""), asFound(duct, page, innerduct).over(HEADS.size() - 1)));
     }
 
-    private static String pause(
-            DuctSheet duct, double plannedPullN, double stopPullN, double plannedHoldN, boolean isHeld) {
-        var level =
-                new PauseLevel(duct.units(), duct.work().explained().pulling().pause());
-        return "PAUSE above: " + level.words("pull", plannedPullN, stopPullN)
-                + (isHeld
-                        ? "; " + level.words("hold", plannedHoldN, duct.limits().holdAllowedN())
-                        : "") + ".";
+    /** In the crew's unit only; the box of limits has both. */
+    private static SheetCell limits(DuctSheet duct, String pause, double stopN) {
+        return SheetCell.strong(pause + "; " + duct.units().one(stopN, 0, "N"));
     }
 
     private static SheetCell asFound(DuctSheet duct, SheetBlanks page, Innerduct innerduct) {

@@ -5,6 +5,8 @@ import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
+import com.google.zxing.qrcode.encoder.QRCode;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import org.spanroom.model.fieldwork.SheetCode;
@@ -31,13 +33,27 @@ final class SheetQr {
                 .map(SheetQr::svg);
     }
 
+    /** By the mask that the standard prefers, or another one where a reader does not find that code. */
     private static Optional<ByteMatrix> encode(SheetCode code, ErrorCorrectionLevel level, int mostModules) {
         try {
-            ByteMatrix modules = Encoder.encode(code.text(), level, HINTS).getMatrix();
-            return modules.getWidth() > mostModules ? Optional.empty() : Optional.of(modules);
+            ByteMatrix preferred = Encoder.encode(code.text(), level, HINTS).getMatrix();
+            if (preferred.getWidth() > mostModules) {
+                return Optional.empty();
+            }
+            ByteMatrix found = preferred;
+            for (int mask = 0; mask < QRCode.NUM_MASK_PATTERNS && !QrReading.isFound(found, QUIET); mask++) {
+                found = masked(code, level, mask);
+            }
+            return Optional.of(QrReading.isFound(found, QUIET) ? found : preferred);
         } catch (WriterException tooLong) {
             return Optional.empty();
         }
+    }
+
+    private static ByteMatrix masked(SheetCode code, ErrorCorrectionLevel level, int mask) throws WriterException {
+        var hints = new EnumMap<EncodeHintType, Object>(HINTS);
+        hints.put(EncodeHintType.QR_MASK_PATTERN, mask);
+        return Encoder.encode(code.text(), level, hints).getMatrix();
     }
 
     private static String svg(ByteMatrix modules) {
