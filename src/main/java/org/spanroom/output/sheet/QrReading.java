@@ -15,7 +15,7 @@ final class QrReading {
     private static final double[] PIXELS_OF_A_MODULE = {2.6, 3.3, 4.1, 6};
 
     private static final int WHITE = 0xffffff;
-    private static final Map<DecodeHintType, Object> HINTS = Map.of(DecodeHintType.TRY_HARDER, Boolean.TRUE);
+    private static final Map<DecodeHintType, Object> HINTS = Map.of(DecodeHintType.TRY_HARDER, true);
 
     private QrReading() {}
 
