@@ -47,6 +47,6 @@ final class ProblemLines {
         return Counted.of(same.size(), "row") + " (lines " + named
                 + (rest > 0 ? " and " + Counted.whole(rest) + " more" : "") + ")"
                 + (first.column().isEmpty() ? "" : ", " + first.column()) + ": " + first.problem()
-                + (equal ? "" : ", and alike") + ". " + first.remedy();
+                + (equal ? "" : "; the other rows are similar") + ". " + first.remedy();
     }
 }

@@ -246,7 +246,9 @@ class CloseoutCommandTest {
         CommandRun again = closeout(folder.resolve("closeout.csv"), book);
         assertEquals(ExitCode.INPUT, again.exitCode());
         assertTrue(
-                again.out().contains("2 rows (lines 2, 3): it is already entered as entry 1, and alike."), again.out());
+                again.out()
+                        .contains("2 rows (lines 2, 3): it is already entered as entry 1; the other rows are similar."),
+                again.out());
         assertTrue(again.out().contains("All of it is entered already."), again.out());
         assertArrayEquals(before, Files.readAllBytes(book));
 

@@ -20,8 +20,9 @@ class ProblemLinesTest {
                 .toList();
 
         assertEquals(
-                List.of("548 rows (lines 2, 3, 4, 5, 6 and 543 more), date: 2027-01-12 is in the future, and alike."
-                        + " Write the day on which it was found."),
+                List.of(
+                        "548 rows (lines 2, 3, 4, 5, 6 and 543 more), date: 2027-01-12 is in the future; the other rows are similar."
+                                + " Write the day on which it was found."),
                 ProblemLines.of(all));
     }
 
@@ -37,7 +38,7 @@ class ProblemLinesTest {
 
         assertEquals(
                 List.of(
-                        "2 rows (lines 2, 7), span: the run has no span 'A', and alike. Is it the right run?",
+                        "2 rows (lines 2, 7), span: the run has no span 'A'; the other rows are similar. Is it the right run?",
                         "2 rows (lines 2, 5), date: 2027-01-18 is in the future. Write the day on which it was found.",
                         "line 4, by: no name is given. Write who found it.",
                         "line 6: no name is given. Write who found it."),
