@@ -90,14 +90,7 @@ final class ReportTexts {
                 + likely(money.newBuildMoney(), MoneyRanges::newBuild)
                 + "; the saving is "
                 + likely(money.savingMoney(), MoneyRanges::saving) + ".");
-        money.sharedBuildMoney()
-                .ifPresent(
-                        shared -> statements.add("These amounts price the new duct of each span by itself. Ducts of one"
-                                + " section can share a trench or bore: then new duct for all candidates costs "
-                                + words.money(shared)
-                                + " with all rates at their values, and recovery " + words.money(money.recoveryMoney())
-                                + (shared < money.recoveryMoney() ? ", an additional cost of " : ", a saving of ")
-                                + words.money(Math.abs(shared - money.recoveryMoney())) + "."));
+        money.sharedBuildMoney().ifPresent(shared -> statements.add(sharedWords(shared, money.recoveryMoney())));
         if (money.ranges().isPresent()) {
             statements.add(
                     "Each likely amount is the median of its own draws, so the three do not subtract exactly; each"
@@ -116,6 +109,14 @@ final class ReportTexts {
                             + " an innerduct must pass a bend that is tighter than its minimum radius; check these in the field.");
         }
         return statements;
+    }
+
+    private String sharedWords(double buildMoney, double recoveryMoney) {
+        return "These amounts price the new duct of each span by itself. Ducts of one section can share a trench or bore: then new"
+                + " duct for all candidates costs " + words.money(buildMoney)
+                + " with all rates at their values, and recovery " + words.money(recoveryMoney)
+                + (buildMoney < recoveryMoney ? ", an additional cost of " : ", a saving of ")
+                + words.money(Math.abs(buildMoney - recoveryMoney)) + ".";
     }
 
     private String likely(double atValuesMoney, Function<MoneyRanges, MoneyRange> part) {
