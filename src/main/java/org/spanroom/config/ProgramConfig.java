@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.spanroom.model.CalendarDay;
 import org.spanroom.model.Check;
+import org.spanroom.model.Counted;
 import org.spanroom.model.program.CrewTeam;
 import org.spanroom.model.program.WorkWeek;
 import org.spanroom.model.program.YearlyDays;
@@ -237,7 +238,8 @@ public record ProgramConfig(
         for (CrewTeam crew : crews) {
             if (crew.shiftsPerWeek() > count) {
                 throw new IllegalArgumentException("crews has '" + crew.name() + "' with " + crew.shiftsPerWeek()
-                        + " shifts_per_week, and work_days has " + count + " days; add days, or lower the shifts");
+                        + " shifts_per_week, and work_days has " + Counted.of(count, "day")
+                        + "; add days, or lower the shifts");
             }
         }
         for (String holiday : holidays) {

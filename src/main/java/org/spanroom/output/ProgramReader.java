@@ -125,9 +125,9 @@ public final class ProgramReader {
                     return amount;
                 }
             } catch (NumberFormatException failure) {
-                throw damaged(column + " is no number: " + cell);
+                throw damaged(column + " must be a number; was " + cell);
             }
-            throw damaged(column + " is not 0 or more: " + cell);
+            throw damaged(column + " must be 0 or more; was " + cell);
         }
 
         LocalDate day(String column) {

@@ -19,7 +19,7 @@ public final class TakenByRank {
 
     private TakenByRank() {}
 
-    /** Returns the positions that the spans add which come first by rank, up to the first one that the money does not reach for. */
+    /** Returns the positions that the spans add which come first by rank, up to the first one that the rest of the money does not cover. */
     public static int positions(Collection<EligibleSpan> spans, double money) {
         List<EligibleSpan> byRank = spans.stream()
                 .filter(span -> span.facts().rank().isPresent())

@@ -113,8 +113,8 @@ class ProgramReaderTest {
                 "program.csv | ,apply_by,           | ,apply,      | row 1: it has no apply_by",
                 "program.csv | ,B3,S3,              | ,\"B3,S3,    | it cannot be read back",
                 "program.csv | ,week,               | ,year,       | row 1: year is no whole number: 2027-03-01",
-                "program.csv | 6.00,0.50            | six,0.50     | row 2: site_hours is no number: six",
-                "program.csv | 6.00,0.50            | 6.00,-0.50   | row 2: shared_hours is not 0 or more: -0.50",
+                "program.csv | 6.00,0.50            | six,0.50     | row 2: site_hours must be a number; was six",
+                "program.csv | 6.00,0.50            | 6.00,-0.50   | row 2: shared_hours must be 0 or more; was -0.50",
                 "program.csv | ,cost_money,         | ,cost,       | row 1: it has no cost_money",
                 "reserve.csv | 1,R1                 | 1.5,R1       | row 1: place is no whole number: 1.5",
                 "reserve.csv | ,must not            | ''           | row 2: it has no why_not"

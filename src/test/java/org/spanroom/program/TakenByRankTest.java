@@ -33,7 +33,7 @@ class TakenByRankTest {
     }
 
     @Test
-    void whatTheMoneyDoesNotReachForEndsTheRow() {
+    void theFirstSpanThatTheMoneyDoesNotCoverIsTheEnd() {
         assertThat(TakenByRank.positions(
                         ranked(new ProgramCase(new NetworkBuilder(6)
                                 .section(0, 1, 50, duct("first", 0, 2, MONEY))

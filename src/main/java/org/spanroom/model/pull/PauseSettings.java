@@ -9,8 +9,8 @@ import org.spanroom.model.Check;
  * @param leastStopRatio share of the force at which work stops; the level is not below it, so that small forces do not pause every pull
  */
 public record PauseSettings(double plannedRatio, double leastStopRatio) {
-    /** The values that the program ships with. */
-    public static final PauseSettings SHIPPED = new PauseSettings(1.5, 0.1);
+    /** By these a crew pauses at no force below the one at which work stops. */
+    public static final PauseSettings AT_STOP = new PauseSettings(1, 1);
 
     public PauseSettings {
         Check.within("plannedRatio", plannedRatio, 1, 100);

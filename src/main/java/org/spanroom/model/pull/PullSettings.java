@@ -50,7 +50,7 @@ public record PullSettings(
         Check.within("endPreferencePoints", endPreferencePoints, 0, 100);
     }
 
-    /** Settings by which friction is the same in ducts of every type and age, and crews pause at the shipped level. */
+    /** Settings by which friction is the same in ducts of every type and age, and crews pause at no force below STOP. */
     public PullSettings(
             FrictionSets friction,
             Friction judgedBy,
@@ -79,7 +79,7 @@ public record PullSettings(
                 endPreferencePoints,
                 neighbors,
                 limits,
-                PauseSettings.SHIPPED,
+                PauseSettings.AT_STOP,
                 List.of());
     }
 

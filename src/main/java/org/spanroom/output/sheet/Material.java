@@ -71,7 +71,7 @@ record Material(String bring, String take) {
                 used("Persons", page.of(FieldFact.CREW_PERSONS, "")),
                 used(
                         "Cost, " + duct.names().fit(duct.book().currency(), 14),
-                        page.of(FieldFact.COST, "", duct.work().costMoney().orElse(effort.recoveryMoney()), 0))));
+                        page.of(FieldFact.COST, "", duct.work().costMoney().orElseThrow(), 0))));
         int sleeves = Math.min(MOST_SLEEVES, effort.quantities().sleeves());
         if (sleeves > 0) {
             String planned = cellsOfEach(effort);

@@ -23,7 +23,7 @@ final class PauseLevel {
         this.settings = settings;
     }
 
-    /** Returns the level of a force; that it is at the limit, or that there is none since the calculated force is not below the limit. */
+    /** Returns the level in the unit of the crew, "at STOP" where it is next to the limit, or "none" where the planned force is not below the limit. */
     String words(double plannedN, double stopN) {
         if (plannedN >= stopN) {
             return "none";

@@ -40,14 +40,23 @@ final class SheetQr {
             if (preferred.getWidth() > mostModules) {
                 return Optional.empty();
             }
-            ByteMatrix found = preferred;
-            for (int mask = 0; mask < QRCode.NUM_MASK_PATTERNS && !QrReading.isFound(found, QUIET); mask++) {
-                found = masked(code, level, mask);
-            }
-            return Optional.of(QrReading.isFound(found, QUIET) ? found : preferred);
+            return Optional.of(
+                    QrReading.isFound(preferred, QUIET)
+                            ? preferred
+                            : found(code, level).orElse(preferred));
         } catch (WriterException tooLong) {
             return Optional.empty();
         }
+    }
+
+    private static Optional<ByteMatrix> found(SheetCode code, ErrorCorrectionLevel level) throws WriterException {
+        for (int mask = 0; mask < QRCode.NUM_MASK_PATTERNS; mask++) {
+            ByteMatrix modules = masked(code, level, mask);
+            if (QrReading.isFound(modules, QUIET)) {
+                return Optional.of(modules);
+            }
+        }
+        return Optional.empty();
     }
 
     private static ByteMatrix masked(SheetCode code, ErrorCorrectionLevel level, int mask) throws WriterException {

@@ -30,9 +30,7 @@ final class StepRows {
         duct.work().shared().ifPresent(program -> rows.add(shared(effort, program)));
         rows.add(SheetRow.of(
                 SheetCell.strong("On site in all, " + shifts(duct)),
-                SheetCell.strong(hours(
-                                duct.work().siteHours().orElse(effort.time().siteHours())))
-                        .styled("number"),
+                SheetCell.strong(hours(duct.work().siteHours().orElseThrow())).styled("number"),
                 SheetCell.words("")));
         return SheetTable.whole("Steps in the order of the work", "steps", HEADS, rows);
     }

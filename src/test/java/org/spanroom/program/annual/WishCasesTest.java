@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.spanroom.program.design.Bin;
@@ -14,6 +15,7 @@ import org.spanroom.program.design.Demand;
 import org.spanroom.program.design.DesignProblem;
 import org.spanroom.program.design.NewDucts;
 import org.spanroom.program.design.Piece;
+import org.spanroom.program.design.SearchSettings;
 import org.spanroom.program.design.Spread;
 
 /** Problems with connections whose best plans are known by hand. Streets are chains of places from 0 on. */
@@ -116,12 +118,16 @@ class WishCasesTest {
         assertEquals(List.of(0.0, 0.0), plan.uses().get(0));
     }
 
-    @Test
-    void freePositionsServeBeforeWorkThatIsDoneAnyway() {
+    private void streetThatIsRecoveredAnywayAndALongerOneWithTwoFree() {
         street(FULL, NewDucts.NONE);
         tasks.set(0, new Task(List.of(5.0, 4.0, 3.0), 0, List.of(10.0, 1.0), 0, 2, true, List.of()));
         pieces.add(new Piece(0, 1, 500, List.of(new Bin(2, 2, 0)), NewDucts.NONE));
         taskOfBin.add(List.of(-1));
+    }
+
+    @Test
+    void freePositionsServeBeforeWorkThatIsDoneAnyway() {
+        streetThatIsRecoveredAnywayAndALongerOneWithTwoFree();
         connection(0, 1, 2, false, 2, 9, 9, 9);
         YearPlan plan = checked(problem(10));
         assertEquals(14, plan.value());
@@ -131,16 +137,44 @@ class WishCasesTest {
 
     @Test
     void freePositionsAreNotTakenFromOthers() {
-        street(FULL, NewDucts.NONE);
-        tasks.set(0, new Task(List.of(5.0, 4.0, 3.0), 0, List.of(10.0, 1.0), 0, 2, true, List.of()));
-        pieces.add(new Piece(0, 1, 500, List.of(new Bin(2, 2, 0)), NewDucts.NONE));
-        taskOfBin.add(List.of(-1));
+        streetThatIsRecoveredAnywayAndALongerOneWithTwoFree();
         connection(0, 1, 2, false, 2, 9, 9, 9);
         connection(1, 0, 2, true, 2, 7, 7, 7);
         YearPlan plan = checked(problem(10));
         assertEquals(21, plan.value());
         assertEquals(List.of(0), plan.served().get(0).orElseThrow().way());
         assertEquals(List.of(1), plan.served().get(1).orElseThrow().way(), "the must is served first");
+    }
+
+    /** A plan that the search would not make: it recovers a duct for a connection that free positions serve. */
+    @Test
+    void workThatOnlyAConnectionNeededIsLeftOutOnceItIsServedWithoutIt() {
+        street(FULL, NewDucts.NONE);
+        pieces.add(new Piece(0, 1, 500, List.of(new Bin(2, 2, 0)), NewDucts.NONE));
+        taskOfBin.add(List.of(-1));
+        connection(0, 1, 2, false, 2, 9, 9, 9);
+        YearProblem problem = problem(10);
+        var network = new WishNetwork(problem);
+        WishPrices prices = WishPriceSearch.of(
+                problem, false, 20, new SearchSettings(1, 100, 1), Spread.ON_ONE_THREAD, () -> false);
+        var plan = new WishPlan(network, prices, new SetUpLevels(problem));
+        var recovered = new YearPlan.Served(0, List.of(0), List.of(0));
+        List<Double> nothing = List.of(0.0, 0.0);
+        plan.set(new YearPlan(
+                List.of(0),
+                List.of(Optional.of(recovered)),
+                Map.of(),
+                9,
+                List.of(List.of(10.0, 1.0), nothing, nothing)));
+
+        new ReadyWays(network, plan).choose();
+
+        YearPlan ready = plan.plan();
+        assertEquals(List.of(), YearPlanChecker.problems(problem, ready));
+        assertEquals(9, ready.value());
+        assertEquals(List.of(YearPlan.NEVER), ready.yearOf());
+        assertEquals(List.of(1), ready.served().get(0).orElseThrow().way());
+        assertEquals(nothing, ready.uses().get(0));
     }
 
     @Test
