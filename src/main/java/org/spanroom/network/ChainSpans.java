@@ -46,5 +46,14 @@ interface ChainSpans {
         return span(at).routeIds();
     }
 
+    /**
+     * Reads a little of all that is held of a span; see {@link org.spanroom.model.network.SpanList#bringNear}.
+     *
+     * @return a number without meaning, so that Java does not leave out the reading
+     */
+    default int touch(int at) {
+        return size() + at;
+    }
+
     boolean hasElevations();
 }

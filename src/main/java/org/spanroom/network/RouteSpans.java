@@ -122,6 +122,17 @@ final class RouteSpans implements ChainSpans {
     }
 
     @Override
+    public int touch(int at) {
+        return from(at).id().length()
+                + to(at).id().length()
+                + duct.id().length()
+                + duct.bankId().length()
+                + duct.kept().size()
+                + routeId.length()
+                + (int) (lengthM(at) + route.x(0));
+    }
+
+    @Override
     public List<String> routeIds(int at) {
         return List.of(routeId);
     }

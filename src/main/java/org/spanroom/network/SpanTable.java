@@ -18,6 +18,9 @@ final class SpanTable extends SpanList {
     private final Map<Integer, String> renamed;
     private final int[] vaultPlaces;
 
+    /** Without meaning: what is read only to have it near must lead to something, or Java leaves it out. */
+    private int touched;
+
     private SpanTable(
             ChainSpans[] chains, int[] chainOf, int[] firstOf, Map<Integer, String> renamed, int[] vaultPlaces) {
         this.vaultPlaces = vaultPlaces;
@@ -119,6 +122,18 @@ final class SpanTable extends SpanList {
         ChainSpans chain = chain(number);
         int at = at(number);
         return SectionKey.of(chain.duct(at), chain.from(at), chain.to(at));
+    }
+
+    @Override
+    public void bringNear(int[] numbers) {
+        int sum = 0;
+        for (int number : numbers) {
+            sum += chain(number).size();
+        }
+        for (int number : numbers) {
+            sum += chain(number).touch(at(number));
+        }
+        touched = sum;
     }
 
     @Override

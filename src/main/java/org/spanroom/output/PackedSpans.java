@@ -1,9 +1,10 @@
 package org.spanroom.output;
 
-import java.util.ArrayList;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.rank.RankedSpan;
@@ -18,25 +19,43 @@ import org.spanroom.output.table.UsColumns;
  * The rows of the spans, packed while each span is assessed for its place, so that it needs to be assessed only once. Only the core columns and
  * what later commands need are packed: groups of columns come from a second assessment.
  */
-public final class PackedSpans {
+public final class PackedSpans implements AutoCloseable {
+    private static final String FILE = "rows.packed";
+
     private final List<Column<RankedSpan>> all;
     private final PackedRows<RankedSpan, PlacedSpan> rows;
     private final ConcurrentLinkedQueue<ZoneTally> zones = new ConcurrentLinkedQueue<>();
 
+    private PackedSpans(List<Column<RankedSpan>> all, PackedRows<RankedSpan, PlacedSpan> rows) {
+        this.all = all;
+        this.rows = rows;
+    }
+
     /**
-     * Prepares the rows of a run.
+     * Prepares the rows of a run, in memory.
      *
      * @param layout what the tables depend on, without groups
      * @param spans how many there are
      */
-    public PackedSpans(SpanLayout layout, UnitSystem units, int spans) {
+    public static PackedSpans inMemory(SpanLayout layout, UnitSystem units, int spans) {
+        List<Column<RankedSpan>> all = columns(layout, units);
+        return new PackedSpans(all, new PackedRows<>(all, PlacedSpan.columns(all), spans));
+    }
+
+    /** Prepares the rows of a run, in a file of this folder that only this program sees; empty where it cannot be made. */
+    public static Optional<PackedSpans> inFile(SpanLayout layout, UnitSystem units, int spans, Path folder) {
+        List<Column<RankedSpan>> all = columns(layout, units);
+        return PackedRows.inFile(all, PlacedSpan.columns(all), spans, folder.resolve(FILE))
+                .map(rows -> new PackedSpans(all, rows));
+    }
+
+    private static List<Column<RankedSpan>> columns(SpanLayout layout, UnitSystem units) {
         Map<String, Column<RankedSpan>> byName = new LinkedHashMap<>();
         SpanColumns.forLater(layout).columns().forEach(column -> byName.putIfAbsent(column.name(), column));
         UsColumns.in(SpanColumns.table(layout), units)
                 .columns()
                 .forEach(column -> byName.putIfAbsent(column.name(), column));
-        all = new ArrayList<>(byName.values());
-        rows = new PackedRows<>(all, PlacedSpan.columns(all), spans);
+        return List.copyOf(byName.values());
     }
 
     /** Packs rows, for one thread. */
@@ -58,6 +77,17 @@ public final class PackedSpans {
     /** Returns what one thread packs rows with. */
     public Filler newFiller() {
         return new Filler();
+    }
+
+    /** To be called once all rows have been packed: from now on they may be read. */
+    public void end() {
+        rows.end();
+    }
+
+    /** Lets go of all rows. */
+    @Override
+    public void close() {
+        rows.close();
     }
 
     /** Returns whether all rows could be held. */

@@ -93,6 +93,7 @@ final class AssessedSpans implements RankedSpans {
                 look.progress().advance(to - from);
             };
         });
+        look.packed().ifPresent(PackedSpans::end);
         look.sureness().ifPresent(RankConfidenceRun::end);
         return new AssessedSpans(spans, assessor, run, standing);
     }

@@ -31,6 +31,9 @@ final class MemoryNeed {
     /** What is usually needed in addition to the least, and what a collector needs to work in. */
     private static final double USUAL_RATIO = 1.2;
 
+    /** Other programs and the results that are being written need some of the memory beside the heap. */
+    private static final double BESIDE_RATIO = 2;
+
     /** Fewer go into the smallest memory that is ever given. */
     private static final int FEWEST_SPANS = 50_000;
 
@@ -61,7 +64,21 @@ final class MemoryNeed {
                     heapBytes / MEBIBYTE,
                     2 * needed / MEBIBYTE));
         }
-        return (needed + (long) PackedRows.EXPECTED_ROW_BYTES * spans) * USUAL_RATIO < heapBytes;
+        return (needed + rowBytes(spans)) * USUAL_RATIO < heapBytes;
+    }
+
+    /**
+     * Returns whether rows that the heap has no room for may go into a file: only where the system can hold it in the memory beside the heap, together with
+     * what else is being written, since rows are read back out of their order.
+     *
+     * @param machineBytes all memory of the machine, or what this program may have of it
+     */
+    static boolean hasRoomBeside(long heapBytes, long machineBytes, int spans) {
+        return BESIDE_RATIO * rowBytes(spans) < machineBytes - heapBytes;
+    }
+
+    private static long rowBytes(int spans) {
+        return (long) PackedRows.EXPECTED_ROW_BYTES * spans;
     }
 
     private static long leastBytes(List<Route> routes, Network network, boolean simulated) {

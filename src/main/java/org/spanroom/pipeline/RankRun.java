@@ -104,10 +104,23 @@ public final class RankRun {
 
     private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
         Spans spans = readAndCut();
-        Network network = spans.network();
-        Optional<PackedSpans> rows = start.selection().isAll() && spans.roomForRows()
-                ? RowStore.of(config, network.spans())
+        Optional<PackedSpans> rows = start.selection().isAll()
+                ? RowStore.of(
+                        config,
+                        spans.network().spans(),
+                        spans.roomForRows(),
+                        start.folder().path())
                 : Optional.empty();
+        try {
+            return run(start, askedCrs, spans, rows);
+        } finally {
+            rows.ifPresent(PackedSpans::close);
+        }
+    }
+
+    private RankSummary run(
+            RunStart start, Optional<ReferenceSystem> askedCrs, Spans spans, Optional<PackedSpans> rows) {
+        Network network = spans.network();
         AssessedSpans ranked = rank(network, spans.permits(), spans.learned(), rows);
         var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
         List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config), progress);

@@ -1,5 +1,8 @@
 package org.spanroom.pipeline;
 
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
 import org.spanroom.config.RunConfig;
@@ -28,12 +31,31 @@ final class RowStore {
                 config.inputs().fieldBook().file().isPresent());
     }
 
-    /** Returns the store for rows; nothing where groups of columns are asked for, which take a second assessment. */
-    static Optional<PackedSpans> of(RunConfig config, SpanList spans) {
-        return ColumnGroup.named(config.output().columns()).isEmpty()
-                ? Optional.of(
-                        new PackedSpans(layout(config, spans.hasElevations(), Set.of()), config.units(), spans.size()))
+    /**
+     * Returns the store for rows; nothing where groups of columns are asked for, which take a second assessment, or where there is room for the
+     * rows neither in memory nor in a file.
+     *
+     * @param roomInMemory whether the heap has room for them
+     * @param folder of the results that are being made, for a file
+     */
+    static Optional<PackedSpans> of(RunConfig config, SpanList spans, boolean roomInMemory, Path folder) {
+        if (!ColumnGroup.named(config.output().columns()).isEmpty()) {
+            return Optional.empty();
+        }
+        SpanLayout layout = layout(config, spans.hasElevations(), Set.of());
+        if (roomInMemory) {
+            return Optional.of(PackedSpans.inMemory(layout, config.units(), spans.size()));
+        }
+        return MemoryNeed.hasRoomBeside(Runtime.getRuntime().maxMemory(), machineBytes(), spans.size())
+                ? PackedSpans.inFile(layout, config.units(), spans.size(), folder)
                 : Optional.empty();
+    }
+
+    /** Returns all memory of the machine, or of the container that the program runs in; 0 where it is not known. */
+    private static long machineBytes() {
+        return ManagementFactory.getOperatingSystemMXBean() instanceof OperatingSystemMXBean system
+                ? system.getTotalMemorySize()
+                : 0;
     }
 
     /** Returns the rows with where each span stands; nothing where the store could not hold all rows. */

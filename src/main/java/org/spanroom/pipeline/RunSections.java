@@ -14,6 +14,9 @@ import org.spanroom.rank.Standings;
 
 /** The sections of a run in their order, each put together when it is requested, from what is kept of its spans. Safe for use by several threads. */
 final class RunSections extends AbstractList<RankedSection> implements RandomAccess {
+    /** What is held of so many stays near while they are put together. */
+    private static final int NEAR_SECTIONS = 64;
+
     private final SpanList spans;
     private final int[] order;
     private final Standings standings;
@@ -72,6 +75,9 @@ final class RunSections extends AbstractList<RankedSection> implements RandomAcc
 
     @Override
     public RankedSection get(int section) {
+        if (section % NEAR_SECTIONS == 0) {
+            bringNear(section, Math.min(groups.size(), section + NEAR_SECTIONS));
+        }
         var counts = RankedSection.Counts.NONE;
         for (int place : groups.members(section)) {
             int number = order[place];
@@ -87,6 +93,16 @@ final class RunSections extends AbstractList<RankedSection> implements RandomAcc
                 section < groups.countRanked() ? OptionalInt.of(section + 1) : OptionalInt.empty(),
                 counts,
                 first(first));
+    }
+
+    /** Sections are mostly asked for one after another. */
+    private void bringNear(int from, int to) {
+        int[] numbers = groups.members(from, to);
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = order[numbers[i]];
+        }
+        spans.bringNear(numbers);
+        figures.bringNear(numbers);
     }
 
     private RankedSection.First first(int place) {

@@ -121,7 +121,12 @@ public final class SectionGroups {
 
     /** Returns the places in the ranking of a section's spans, in their order. */
     public int[] members(int section) {
-        return Arrays.copyOfRange(members, begins[section], begins[section + 1]);
+        return members(section, section + 1);
+    }
+
+    /** Returns the places in the ranking of the spans of sections that follow one another, section by section. */
+    public int[] members(int from, int to) {
+        return Arrays.copyOfRange(members, begins[from], begins[to]);
     }
 
     /**

@@ -7,7 +7,9 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.BeforeAll;
@@ -57,6 +59,40 @@ class PackedRowsOfRunTest {
 
         assertThat(packed.resolve("spans.csv")).hasSameBinaryContentAs(again.resolve("spans.csv"));
         assertThat(packed.resolve("sections.csv")).hasSameBinaryContentAs(again.resolve("sections.csv"));
+    }
+
+    /** A heap that the rows do not fit into, by the count of what a run needs: they go through a file, which is not among the results. */
+    @Test
+    void rowsThatWentThroughAFileAreThoseFromMemory() throws Exception {
+        String[] same = {"--no-uncertainty", "--formats", "csv", "--threads", "1"};
+        Path packed = rank("memory", same);
+        Path filed = rankInSmallHeap(folder.resolve("file"), same);
+
+        assertThat(filed.toFile().list())
+                .containsExactlyInAnyOrder(packed.toFile().list());
+        assertThat(packed.resolve("spans.csv")).hasSameBinaryContentAs(filed.resolve("spans.csv"));
+        assertThat(packed.resolve("sections.csv")).hasSameBinaryContentAs(filed.resolve("sections.csv"));
+        assertThat(unpacked(filed, "run_spans.csv.gz")).isEqualTo(unpacked(packed, "run_spans.csv.gz"));
+    }
+
+    private static Path rankInSmallHeap(Path results, String... options) throws Exception {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx46m",
+                "-XX:+UseSerialGC",
+                "-cp",
+                System.getProperty("java.class.path"),
+                Main.class.getName(),
+                "rank",
+                "--config",
+                config.toString(),
+                "--output",
+                results.toString()));
+        command.addAll(List.of(options));
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).as(said).isZero();
+        return results;
     }
 
     private static Path rank(String name, String... options) {

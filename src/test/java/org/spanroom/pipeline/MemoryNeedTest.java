@@ -1,5 +1,6 @@
 package org.spanroom.pipeline;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -142,6 +143,17 @@ class MemoryNeedTest {
                 OptionalInt.empty(),
                 Set.of());
         return new Route(0, "r", duct, line, OptionalDouble.empty(), Optional.empty(), Optional.empty(), "");
+    }
+
+    /** Ten million short routes in 11 GiB of heap: their rows go into a file on a machine of 24 GiB, and are made again on one of 16. */
+    @Test
+    void rowsGoIntoAFileOnlyWhereTheSystemCanHoldIt() {
+        long gibibyte = 1L << 30;
+
+        assertThat(MemoryNeed.hasRoomBeside(11 * gibibyte, 24 * gibibyte, 26_500_000))
+                .isTrue();
+        assertThat(MemoryNeed.hasRoomBeside(11 * gibibyte, 16 * gibibyte, 26_500_000))
+                .isFalse();
     }
 
     @Test

@@ -53,6 +53,12 @@ public abstract class SpanList extends AbstractList<Span> implements RandomAcces
         return get(number).routeIds();
     }
 
+    /**
+     * Reads a little of all that is held of some spans, so that the processor has it near when they are worked on. Spans in the order of a ranking lie all
+     * over the memory: a tight loop waits for many of them at once, where work on one after another waits for each.
+     */
+    public void bringNear(int[] numbers) {}
+
     /** Returns whether the line of any span has elevations. */
     public abstract boolean hasElevations();
 

@@ -38,6 +38,9 @@ public final class SpanFigures {
     private final long[] feasibleDraws;
     private final List<Exclusion> reasons = new CopyOnWriteArrayList<>();
 
+    /** Without meaning: what is read only to have it near must lead to something, or Java leaves it out. */
+    private int touched;
+
     private SpanFigures(int spans, boolean simulated) {
         recoveryMoney = new double[spans];
         siteHours = new double[spans];
@@ -113,6 +116,19 @@ public final class SpanFigures {
      */
     public long feasibleDraws(int number) {
         return feasibleDraws.length == 0 ? 0 : feasibleDraws[number];
+    }
+
+    /** Reads what is kept of some spans, so that the processor has it near when they are worked on one after another. */
+    public void bringNear(int[] numbers) {
+        int sum = 0;
+        for (int number : numbers) {
+            sum += positionsNow[number]
+                    + positionsAfter[number]
+                    + exclusions[number]
+                    + cautions[number]
+                    + flags[number];
+        }
+        touched = sum;
     }
 
     /** Takes the figures while spans are assessed: each span once, several spans at a time by several threads. */

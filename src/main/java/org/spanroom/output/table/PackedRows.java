@@ -1,9 +1,13 @@
 package org.spanroom.output.table;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,22 +20,9 @@ import org.jspecify.annotations.Nullable;
  * @param <R> what a row is packed from
  * @param <L> what the cells that are not packed are found from when the row is written
  */
-public final class PackedRows<R, L> {
+public final class PackedRows<R, L> implements AutoCloseable {
     /** About what a row of the spans takes. */
     public static final int EXPECTED_ROW_BYTES = 130;
-
-    private static final int BLOCK_BITS = 20;
-    private static final int MOST_BLOCKS = 1 << (Integer.SIZE - BLOCK_BITS);
-
-    /** Numbers up to this many units of their last digit are packed as whole units, which give the same digits again. */
-    private static final double MOST_UNITS = 1L << 49;
-
-    private static final double[] POWERS_OF_TEN = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
-
-    /** First number of a text or a number that follows as it is. */
-    private static final int AS_IT_IS = 1;
-
-    private static final int FIRST_VALUE = 2;
 
     private final List<Column<R>> columns;
     private final Column.Type[] types;
@@ -39,19 +30,39 @@ public final class PackedRows<R, L> {
     private final @Nullable Column<L>[] later;
     private final PackedTexts texts = new PackedTexts();
     private final int[] places;
-    private final byte[][] blocks = new byte[MOST_BLOCKS][];
-    private final AtomicInteger blocksUsed = new AtomicInteger();
+    private final RowBlocks blocks;
+    private final Queue<Filler> fillers = new ConcurrentLinkedQueue<>();
     private volatile boolean full;
 
     /**
-     * Prepares a store.
+     * Prepares a store in memory.
      *
      * @param columns all columns of the rows
      * @param later the columns whose cells are not packed, by name
      * @param rows how many there will be
      */
-    @SuppressWarnings("unchecked") // an array of columns, which Java makes only raw
     public PackedRows(List<Column<R>> columns, Map<String, Column<L>> later, int rows) {
+        this(columns, later, rows, new MemoryBlocks());
+    }
+
+    /**
+     * Prepares a store in a file.
+     *
+     * @param file a name that no file has, in a folder with room for {@link #EXPECTED_ROW_BYTES} a row
+     * @return as {@link #PackedRows}; empty where the file cannot be made
+     */
+    public static <R, L> Optional<PackedRows<R, L>> inFile(
+            List<Column<R>> columns, Map<String, Column<L>> later, int rows, Path file) {
+        try {
+            return Optional.of(new PackedRows<>(columns, later, rows, FileBlocks.begin(file)));
+        } catch (IOException failure) {
+            return Optional.empty();
+        }
+    }
+
+    @SuppressWarnings("unchecked") // an array of columns, which Java makes only raw
+    private PackedRows(List<Column<R>> columns, Map<String, Column<L>> later, int rows, RowBlocks blocks) {
+        this.blocks = blocks;
         this.columns = List.copyOf(columns);
         this.later = (Column<L>[]) new Column<?>[columns.size()];
         for (int i = 0; i < columns.size(); i++) {
@@ -62,14 +73,28 @@ public final class PackedRows<R, L> {
         places = new int[rows];
     }
 
-    /** Returns whether not all rows could be held. */
+    /** Returns whether not all rows could be held; known after {@link #end}. */
     public boolean isFull() {
-        return full;
+        return full || blocks.isBroken();
     }
 
     /** Returns what one thread packs rows with. */
     public Filler newFiller() {
-        return new Filler();
+        var filler = new Filler();
+        fillers.add(filler);
+        return filler;
+    }
+
+    /** To be called once all rows have been packed and no thread packs any more: from now on rows may be read. */
+    public void end() {
+        fillers.forEach(Filler::handOver);
+        fillers.clear();
+    }
+
+    /** Lets go of all rows. */
+    @Override
+    public void close() {
+        blocks.close();
     }
 
     /** Returns what one thread reads rows with. */
@@ -77,11 +102,12 @@ public final class PackedRows<R, L> {
         return new Reader();
     }
 
-    /** Packs rows, for one thread. */
-    public final class Filler implements CellSink {
-        private final ByteBlock row = new ByteBlock();
+    /** Packs rows, for one thread: each with its length before its cells. */
+    public final class Filler {
+        private final PackedCells row = new PackedCells(texts);
+        private final ByteBlock length = new ByteBlock(Long.BYTES);
         private byte[] block = {};
-        private int blockNumber;
+        private int blockNumber = RowBlocks.NONE;
         private int used;
 
         /** Packs the row of a number. */
@@ -89,75 +115,45 @@ public final class PackedRows<R, L> {
             row.clear();
             for (int i = 0; i < columns.size(); i++) {
                 if (later[i] == null) {
-                    columns.get(i).put(value, this);
+                    columns.get(i).put(value, row);
                 }
             }
-            if (row.size() > block.length - used && !begin(row.size())) {
+            length.clear();
+            length.varint(row.bytes().size());
+            int bytes = length.size() + row.bytes().size();
+            if (bytes > block.length - used && !begin(bytes)) {
                 return;
             }
-            System.arraycopy(row.array(), 0, block, used, row.size());
-            places[number] = (blockNumber << BLOCK_BITS) | used;
-            used += row.size();
+            places[number] = RowBlocks.place(blockNumber, used);
+            put(length);
+            put(row.bytes());
+            used = RowBlocks.aligned(used);
+        }
+
+        private void put(ByteBlock part) {
+            System.arraycopy(part.array(), 0, block, used, part.size());
+            used += part.size();
         }
 
         private boolean begin(int bytes) {
-            blockNumber = blocksUsed.getAndIncrement();
-            if (blockNumber >= MOST_BLOCKS || bytes > 1 << BLOCK_BITS) {
+            handOver();
+            blockNumber = bytes > RowBlocks.BLOCK_BYTES ? RowBlocks.NONE : blocks.begin();
+            if (blockNumber == RowBlocks.NONE) {
                 full = true;
+                used = block.length;
                 return false;
             }
-            block = new byte[1 << BLOCK_BITS];
-            blocks[blockNumber] = block;
+            if (block.length == 0) {
+                block = new byte[RowBlocks.BLOCK_BYTES];
+            }
             used = 0;
             return true;
         }
 
-        @Override
-        public void empty() {
-            row.octet(0);
-        }
-
-        @Override
-        public void text(String text) {
-            int number = texts.number(text);
-            if (number == PackedTexts.NONE) {
-                byte[] utf8 = text.getBytes(StandardCharsets.UTF_8);
-                row.octet(AS_IT_IS);
-                row.varint(utf8.length);
-                row.bytes(utf8);
-            } else {
-                row.varint(number + FIRST_VALUE);
-            }
-        }
-
-        @Override
-        public void integer(long value) {
-            whole(value);
-        }
-
-        @Override
-        public void real(double value, int decimals) {
-            double units = Math.abs(value) * POWERS_OF_TEN[decimals];
-            if (units < MOST_UNITS) {
-                long rounded = Math.round(units);
-                whole(value < 0 ? -rounded : rounded);
-            } else {
-                row.octet(AS_IT_IS);
-                row.littleDouble(value);
-            }
-        }
-
-        @Override
-        public void flag(boolean value) {
-            row.octet(value ? FIRST_VALUE + 1 : FIRST_VALUE);
-        }
-
-        private void whole(long value) {
-            if (Math.abs(value) >= 1L << 61 || value == Long.MIN_VALUE) {
-                row.octet(AS_IT_IS);
-                row.littleLong(value);
-            } else {
-                row.varint(((value << 1) ^ (value >> 63)) + FIRST_VALUE);
+        private void handOver() {
+            if (blockNumber != RowBlocks.NONE) {
+                block = blocks.keep(blockNumber, block);
+                blockNumber = RowBlocks.NONE;
             }
         }
     }
@@ -168,13 +164,26 @@ public final class PackedRows<R, L> {
         private final long[] whole = new long[columns.size()];
         private final boolean[] asItIs = new boolean[columns.size()];
         private final boolean[] filled = new boolean[columns.size()];
+        private final RowBlocks.Reading reading = blocks.newReading();
         private byte[] block = {};
         private int at;
 
+        /** Prepares for rows that will be read one after another. */
+        public void bringNear(int[] numbers) {
+            int[] of = new int[numbers.length];
+            for (int i = 0; i < of.length; i++) {
+                of[i] = places[numbers[i]];
+            }
+            reading.bringNear(of);
+        }
+
         /** Reads the row of a number. */
         public void read(int number) {
-            block = blocks[places[number] >>> BLOCK_BITS];
-            at = places[number] & ((1 << BLOCK_BITS) - 1);
+            reading.go(places[number]);
+            block = reading.bytes();
+            at = reading.at();
+            // What follows is the length, which only a file needs.
+            varint();
             for (int i = 0; i < filled.length; i++) {
                 if (later[i] == null) {
                     readCell(i);
@@ -185,11 +194,11 @@ public final class PackedRows<R, L> {
         private void readCell(int i) {
             long value = varint();
             filled[i] = value != 0;
-            asItIs[i] = value == AS_IT_IS;
-            if (value == AS_IT_IS) {
+            asItIs[i] = value == PackedCells.AS_IT_IS;
+            if (value == PackedCells.AS_IT_IS) {
                 readAsItIs(i);
             } else if (value != 0) {
-                whole[i] = value - FIRST_VALUE;
+                whole[i] = value - PackedCells.FIRST_VALUE;
             }
         }
 

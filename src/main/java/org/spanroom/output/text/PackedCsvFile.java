@@ -33,10 +33,10 @@ public final class PackedCsvFile implements TableFile {
     /** Each call of the packing library takes time of its own. */
     private static final int PACKED_AT_ONCE = 1 << 15;
 
-    /** From so many spans on time counts for more than size: half of the time of packing for 8 % more bytes. */
+    /** From so many spans on time counts for more than size: a third of the time of packing for 27 % more bytes. */
     private static final int LARGE_RUN_SPANS = 100_000;
 
-    private static final int LARGE_RUN_LEVEL = 4;
+    private static final int LARGE_RUN_LEVEL = Deflater.BEST_SPEED;
 
     private final ByteSink out;
     private final boolean withLines;

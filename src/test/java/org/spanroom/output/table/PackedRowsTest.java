@@ -13,7 +13,11 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.spanroom.output.text.CsvFile;
 
 /** Rows that were packed are written byte for byte as rows that were not. */
@@ -60,56 +64,126 @@ class PackedRowsTest {
                     Column.real("length_m", "length_m", 3, "A number.", Cells::real),
                     Column.flag("wet", "wet", "A flag.", Cells::flag)));
 
-    @Test
-    void rowsInAnotherOrderAreWrittenAsThoseThatWereNotPacked() throws IOException {
-        demandSame(draw(4000, 50));
+    @ParameterizedTest
+    @EnumSource
+    void rowsInAnotherOrderAreWrittenAsThoseThatWereNotPacked(Where where) throws IOException {
+        demandSame(where, draw(4000, 50));
     }
 
     /** More different texts than get numbers. */
-    @Test
-    void textsAreKeptHoweverManyThereAre() throws IOException {
-        demandSame(draw(70_000, Integer.MAX_VALUE));
+    @ParameterizedTest
+    @EnumSource
+    void textsAreKeptHoweverManyThereAre(Where where) throws IOException {
+        demandSame(where, draw(70_000, Integer.MAX_VALUE));
     }
 
-    @Test
-    void rowsOfManyFillersAreFoundByTheirNumbers() throws IOException {
+    /** Rows of every length around those that are read back at once, and one that fills a block by itself. */
+    @ParameterizedTest
+    @EnumSource
+    void longRowsAreKept(Where where) throws IOException {
+        // Texts beyond the first 65 536 are kept as they are.
+        List<Cells> rows = new ArrayList<>(draw(66_000, Integer.MAX_VALUE));
+        IntStream.range(230, 270).forEach(length -> rows.add(text("x".repeat(length))));
+        rows.add(text("y".repeat((1 << 20) - 20)));
+        rows.add(text("z".repeat(40_000)));
+
+        demandSame(where, rows);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void rowsOfManyFillersAreFoundByTheirNumbers(Where where) throws IOException {
         List<Cells> rows = draw(3000, 100);
-        PackedRows<Cells, Cells> packed = new PackedRows<>(TABLE.columns(), Map.of("name", NAME), rows.size());
+        PackedRows<Cells, Cells> packed = store(where, rows.size());
         List<PackedRows<Cells, Cells>.Filler> fillers = new ArrayList<>();
         IntStream.range(0, 5).forEach(thread -> fillers.add(packed.newFiller()));
         for (int number = rows.size() - 1; number >= 0; number--) {
             fillers.get(number % fillers.size()).add(number, rows.get(number));
         }
+        packed.end();
 
         assertThat(bytes(packed, rows, inOrder(rows.size()))).isEqualTo(bytes(rows, inOrder(rows.size())));
     }
 
     /** A row larger than what can be held makes the store say so, instead of losing the row. */
-    @Test
-    void rowsThatCannotBeHeldAreReported() {
-        PackedRows<Cells, Cells> packed = new PackedRows<>(TABLE.columns(), Map.of(), 70_000);
+    @ParameterizedTest
+    @EnumSource
+    void rowsThatCannotBeHeldAreReported(Where where) {
+        PackedRows<Cells, Cells> packed = store(where, 70_000);
         PackedRows<Cells, Cells>.Filler filler = packed.newFiller();
         for (int number = 0; number < 65_536; number++) {
-            filler.add(number, new Cells("t" + number, null, null, null, "n"));
+            filler.add(number, text("t" + number));
         }
         assertThat(packed.isFull()).isFalse();
 
-        filler.add(65_536, new Cells("x".repeat(1 << 20), null, null, null, "n"));
+        filler.add(65_536, text("x".repeat(1 << 20)));
+        filler.add(65_537, text("x"));
+        packed.end();
 
         assertThat(packed.isFull()).isTrue();
     }
 
-    private void demandSame(List<Cells> rows) throws IOException {
-        PackedRows<Cells, Cells> packed = new PackedRows<>(TABLE.columns(), Map.of("name", NAME), rows.size());
+    /** As when the disk is full: the store says that it has not all rows, and the run goes on without it. */
+    @Test
+    void aFileThatCannotBeWrittenIsReported() {
+        PackedRows<Cells, Cells> packed = store(Where.FILE, 10);
+        PackedRows<Cells, Cells>.Filler filler = packed.newFiller();
+        filler.add(0, text("a"));
+        packed.close();
+        packed.end();
+
+        assertThat(packed.isFull()).isTrue();
+    }
+
+    @Test
+    void aFileThatCannotBeMadeIsNoStore() {
+        assertThat(PackedRows.<Cells, Cells>inFile(TABLE.columns(), Map.of(), 10, folder.resolve("no/rows")))
+                .isEmpty();
+    }
+
+    /** A killed program leaves no such file, which may be large. */
+    @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    void theFileHasNoNameWhileItIsUsed() throws IOException {
+        PackedRows<Cells, Cells> packed = store(Where.FILE, 1);
+        packed.newFiller().add(0, text("a"));
+        packed.end();
+
+        assertThat(packed.isFull()).isFalse();
+        assertThat(folder).isEmptyDirectory();
+        packed.close();
+    }
+
+    /** Where rows are held. */
+    private enum Where {
+        MEMORY,
+        FILE
+    }
+
+    private PackedRows<Cells, Cells> store(Where where, int rows) {
+        return where == Where.MEMORY
+                ? new PackedRows<>(TABLE.columns(), Map.of("name", NAME), rows)
+                : PackedRows.inFile(TABLE.columns(), Map.of("name", NAME), rows, folder.resolve("rows"))
+                        .orElseThrow();
+    }
+
+    private static Cells text(String text) {
+        return new Cells(text, null, null, null, "n");
+    }
+
+    private void demandSame(Where where, List<Cells> rows) throws IOException {
+        PackedRows<Cells, Cells> packed = store(where, rows.size());
         PackedRows<Cells, Cells>.Filler filler = packed.newFiller();
         for (int number = 0; number < rows.size(); number++) {
             filler.add(number, rows.get(number));
         }
+        packed.end();
         List<Integer> order = new ArrayList<>(inOrder(rows.size()));
         Collections.shuffle(order, new Random(7));
 
         assertThat(packed.isFull()).isFalse();
         assertThat(bytes(packed, rows, order)).isEqualTo(bytes(rows, order));
+        packed.close();
     }
 
     private static List<Integer> inOrder(int count) {
@@ -132,6 +206,7 @@ class PackedRowsTest {
         var batch = new TableBatch<>(TABLE, OutputCrs.lonLat(), List.of(csv));
         PackedRows<Cells, Cells>.Reader reader = packed.newReader();
         int[] columns = IntStream.range(0, TABLE.columns().size()).toArray();
+        reader.bringNear(order.stream().mapToInt(Integer::intValue).toArray());
         for (int number : order) {
             reader.read(number);
             batch.add(reader, columns, rows.get(number), Shape.EMPTY);
