@@ -49,7 +49,7 @@ interface ChainSpans {
     /**
      * Reads a little of all that is held of a span; see {@link org.spanroom.model.network.SpanList#bringNear}.
      *
-     * @return a number without meaning, so that Java does not leave out the reading
+     * @return a number without meaning, for {@link org.spanroom.model.NearMemory}
      */
     default int touch(int at) {
         return size() + at;

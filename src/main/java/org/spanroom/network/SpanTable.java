@@ -3,6 +3,7 @@ package org.spanroom.network;
 import java.util.List;
 import java.util.Map;
 import org.spanroom.model.Line;
+import org.spanroom.model.NearMemory;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Span;
@@ -17,9 +18,6 @@ final class SpanTable extends SpanList {
     private final int[] firstOf;
     private final Map<Integer, String> renamed;
     private final int[] vaultPlaces;
-
-    /** Without meaning: what is read only to have it near must lead to something, or Java leaves it out. */
-    private int touched;
 
     private SpanTable(
             ChainSpans[] chains, int[] chainOf, int[] firstOf, Map<Integer, String> renamed, int[] vaultPlaces) {
@@ -133,7 +131,7 @@ final class SpanTable extends SpanList {
         for (int number : numbers) {
             sum += chain(number).touch(at(number));
         }
-        touched = sum;
+        NearMemory.read(sum);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.spanroom.model.rank;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import org.spanroom.model.NearMemory;
 import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.SpanList;
@@ -37,9 +38,6 @@ public final class SpanFigures {
     private final byte[] flags;
     private final long[] feasibleDraws;
     private final List<Exclusion> reasons = new CopyOnWriteArrayList<>();
-
-    /** Without meaning: what is read only to have it near must lead to something, or Java leaves it out. */
-    private int touched;
 
     private SpanFigures(int spans, boolean simulated) {
         recoveryMoney = new double[spans];
@@ -128,7 +126,7 @@ public final class SpanFigures {
                     + cautions[number]
                     + flags[number];
         }
-        touched = sum;
+        NearMemory.read(sum);
     }
 
     /** Takes the figures while spans are assessed: each span once, several spans at a time by several threads. */

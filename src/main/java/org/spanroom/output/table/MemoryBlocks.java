@@ -1,6 +1,7 @@
 package org.spanroom.output.table;
 
 import java.util.concurrent.atomic.AtomicInteger;
+import org.spanroom.model.NearMemory;
 
 /** Blocks of packed rows in memory. */
 final class MemoryBlocks implements RowBlocks {
@@ -41,9 +42,6 @@ final class MemoryBlocks implements RowBlocks {
         private byte[] block = {};
         private int at;
 
-        /** Without meaning: what is read only to have it near must lead to something, or Java leaves it out. */
-        private int touched;
-
         /** Rows in the order of a ranking lie all over the memory: a tight loop waits for many of them at once. */
         @Override
         public void bringNear(int[] places) {
@@ -56,7 +54,7 @@ final class MemoryBlocks implements RowBlocks {
                     sum += of[i];
                 }
             }
-            touched = sum;
+            NearMemory.read(sum);
         }
 
         @Override

@@ -36,7 +36,7 @@ interface RowBlocks extends AutoCloseable {
 
     /** Returns the place of a row as one number, not to be compared. */
     static int place(int block, int at) {
-        return block << (BLOCK_BITS - ALIGNED_BITS) | at >>> ALIGNED_BITS;
+        return (block << (BLOCK_BITS - ALIGNED_BITS)) | (at >>> ALIGNED_BITS);
     }
 
     static int blockOf(int place) {
@@ -45,12 +45,12 @@ interface RowBlocks extends AutoCloseable {
 
     /** Returns where in its block a row begins. */
     static int startOf(int place) {
-        return place << ALIGNED_BITS & (BLOCK_BYTES - 1);
+        return (place << ALIGNED_BITS) & (BLOCK_BYTES - 1);
     }
 
     /** Returns the first place in a block, from this on, where a row may begin. */
     static int aligned(int at) {
-        return at + (1 << ALIGNED_BITS) - 1 >>> ALIGNED_BITS << ALIGNED_BITS;
+        return ((at + (1 << ALIGNED_BITS) - 1) >>> ALIGNED_BITS) << ALIGNED_BITS;
     }
 
     /** Reads rows, for one thread. */
