@@ -12,7 +12,7 @@
 # the central meridian (Snyder, Map Projections: A Working Manual, USGS 1987, from memory).
 #
 # Settings, as environment variables:
-#   JAVA_OPTS    handed to rank after @config/large.args; default -Xmx2g
+#   JAVA_OPTS    handed to rank after @config/large.args; default -Xmx1800m
 #   SIMULATION=0 leaves the third run out
 #   CORES        runs once more without simulation on so many cores, with as many threads, such as "1 2 4 8", and prints the serial share
 #   WORK         keeps city and results in this folder
@@ -25,7 +25,7 @@ rounds=${2:-1}
 here=$(cd "$(dirname "$0")/../.." && pwd)
 jar=$here/target/spanroom.jar
 classes=$here/target/bench-classes
-read -r -a java_opts <<<"${JAVA_OPTS--Xmx2g}"
+read -r -a java_opts <<<"${JAVA_OPTS--Xmx1800m}"
 work=${WORK:-$(mktemp -d)}
 [ -n "${WORK:-}" ] || trap 'rm -rf "$work"' EXIT
 
