@@ -75,4 +75,24 @@ final class Corners {
         }
         return new Corners(newFirst, newLast);
     }
+
+    /**
+     * Returns the first vertex that is looked at to judge a group: where the group before it ends, or nearer.
+     *
+     * @param reach the most vertices that are looked at to each side
+     */
+    int windowStart(int group, int reach) {
+        int start = group == 0 ? 0 : last[group - 1];
+        return Math.max(start, first[group] - reach);
+    }
+
+    /**
+     * Returns the last vertex that is looked at to judge a group.
+     *
+     * @param vertices how many the line has
+     */
+    int windowEnd(int group, int reach, int vertices) {
+        int end = group == count() - 1 ? vertices - 1 : first[group + 1];
+        return Math.min(end, last[group] + reach);
+    }
 }

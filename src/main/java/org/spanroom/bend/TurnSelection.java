@@ -14,33 +14,17 @@ import org.spanroom.model.bend.BendSettings;
 final class TurnSelection {
     private static final int MOST_ROUNDS = 16;
 
-    /** How far beyond a drafter's chord corners may be apart where {@value #WITNESSES} vertices show one arc. */
-    private static final double MOST_STRETCH = 2;
-
     private static final int WITNESSES = 4;
 
     /** Largest share of an arc of long chords that may be between two of its vertices: two bends leave their straight bare. */
     private static final double LONGEST_STEP_RATIO = 0.6;
 
-    /** Deviations beyond which a vertex is not where an arc would have it. */
-    private static final double SURE = 5;
-
-    /**
-     * Corners that are dropped one after another leave ever longer stretches to look at: in all this many vertices are, before fewer to
-     * each side have to do. No line of less than 14 000 vertices, and no corner with fewer to each side, is judged by less.
-     */
-    private static final int MOST_LOOKS = 200_000_000;
-
-    /** As many vertices as the longest straight piece of the first cut has. */
-    private static final int LEAST_REACH = 400;
-
     private final Trace trace;
-    private final BendSettings settings;
     private final Fits fits;
-    private final Noise noise;
     private final double sigmaM;
-    private final double toleranceM;
     private final double bendPrice;
+    private final ChordStretch stretches;
+    private final NoiseBends noise;
 
     /** How many vertices to each side are looked at where corners are judged. */
     private final int reach;
@@ -52,13 +36,12 @@ final class TurnSelection {
 
     TurnSelection(Fits fits, BendSettings settings) {
         this.trace = fits.trace;
-        this.settings = settings;
         this.fits = fits;
-        this.noise = fits.noise;
-        this.sigmaM = noise.sigmaM;
-        this.bendPrice = noise.bendPrice();
-        this.reach = Math.max(LEAST_REACH, MOST_LOOKS / trace.size());
-        this.toleranceM = NoiseLevel.toleranceM(noise, settings);
+        this.sigmaM = fits.noise.sigmaM;
+        this.bendPrice = fits.noise.bendPrice();
+        this.stretches = new ChordStretch(fits, settings);
+        this.noise = new NoiseBends(fits, settings);
+        this.reach = noise.reach();
     }
 
     /** Returns the groups of corners that are bends, from the vertices where straight pieces meet. */
@@ -71,7 +54,7 @@ final class TurnSelection {
         for (int round = 0; round < 3; round++) {
             int before = corners.count();
             joinNeighbors();
-            dropNoise();
+            corners = noise.drop(corners);
             if (corners.count() == before) {
                 break;
             }
@@ -104,8 +87,8 @@ final class TurnSelection {
             double total = Math.abs(turns[end]);
             double stretch = 0;
             while (start > 0 && total + Math.abs(turns[start - 1]) < Chord.MOST_JOINED_RAD) {
-                double next = stretch(joints[start], joints[start + 1], turns[start - 1], turns[start]);
-                if (turns[start - 1] * turns[start] < 0 && next > MOST_STRETCH) {
+                double next = stretches.of(joints[start], joints[start + 1], turns[start - 1], turns[start]);
+                if (turns[start - 1] * turns[start] < 0 && next > ChordStretch.MOST) {
                     break;
                 }
                 stretch = Math.max(stretch, next);
@@ -136,41 +119,6 @@ final class TurnSelection {
         return saving;
     }
 
-    /**
-     * Returns how far two corners stretch what a drafter draws as one chord of an arc: 1 where the chord is as long, or
-     * departs from the arc by as much, as the settings say; 0 where it departs by less than the drawing tolerance.
-     */
-    private double stretch(int one, int other, double oneRad, double otherRad) {
-        double chordM = trace.distanceM(one, other);
-        if (oneRad * otherRad < 0) {
-            double stretch = chordM / settings.longestChordM();
-            return stretch > MOST_STRETCH ? Double.POSITIVE_INFINITY : stretch;
-        }
-        double stretch = Chord.stretch(chordM, oneRad, otherRad, settings);
-        if (stretch <= MOST_STRETCH || Double.isInfinite(stretch)) {
-            return stretch;
-        }
-        double cutM = Chord.cutM(chordM, oneRad, otherRad);
-        return isSeenStraight(one, other, oneRad < 0 ? cutM : -cutM) ? Double.POSITIVE_INFINITY : stretch;
-    }
-
-    /** Returns whether a vertex between two lies where no arc through both can pass that bulges by so much to the left. */
-    private boolean isSeenStraight(int one, int other, double bulgeM) {
-        double dx = trace.xM[other] - trace.xM[one];
-        double dy = trace.yM[other] - trace.yM[one];
-        double chordM = Math.hypot(dx, dy);
-        for (int vertex = one + 1; vertex < other; vertex++) {
-            double px = (trace.xM[vertex] - trace.xM[one]) / chordM;
-            double py = (trace.yM[vertex] - trace.yM[one]) / chordM;
-            double share = (px * dx + py * dy) / chordM;
-            double onArcM = 4 * share * (1 - share) * bulgeM;
-            if (Math.abs(onArcM - (dx * py - dy * px)) > SURE * sigmaM) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     private void joinNeighbors() {
         for (int round = 0; round < MOST_ROUNDS; round++) {
             if (!joinBest(1) && !joinBest(2) && !joinBest(3)) {
@@ -194,7 +142,7 @@ final class TurnSelection {
         for (int place = 0; place < places; place++) {
             double most = most(stretch, place, place + more);
             // Four corners at once only where fewer cannot witness an arc.
-            boolean asked = more < WITNESSES - 1 || most > MOST_STRETCH;
+            boolean asked = more < WITNESSES - 1 || most > ChordStretch.MOST;
             saves[place] = asked ? joiningSaves(place, place + more, most) : Saving.NONE;
         }
         int[] joinedWith = ownEnds();
@@ -231,11 +179,11 @@ final class TurnSelection {
     private double pairStretch(int pair) {
         int one = corners.last[pair];
         int other = corners.first[pair + 1];
-        var local =
-                new TangentChain(trace, noise, corners.slice(pair, pair + 2), windowStart(pair), windowEnd(pair + 1));
+        var local = new TangentChain(
+                trace, fits.noise, corners.slice(pair, pair + 2), windowStart(pair), windowEnd(pair + 1));
         double oneRad = local.turnRad(0) * local.side[0];
         double otherRad = local.turnRad(1) * local.side[1];
-        return stretch(one, other, oneRad, otherRad);
+        return stretches.of(one, other, oneRad, otherRad);
     }
 
     /** Returns by how much one bend instead of several is cheaper, or {@link Saving#NONE} where they cannot be one. */
@@ -256,7 +204,7 @@ final class TurnSelection {
 
     private boolean mayBeOne(int fromGroup, int toGroup, double stretch) {
         int vertices = corners.last[toGroup] - corners.first[fromGroup] + 1;
-        return stretch <= MOST_STRETCH || (!Double.isInfinite(stretch) && vertices >= WITNESSES);
+        return stretch <= ChordStretch.MOST || (!Double.isInfinite(stretch) && vertices >= WITNESSES);
     }
 
     private Fits.Part part(int fromGroup, int toGroup) {
@@ -282,60 +230,14 @@ final class TurnSelection {
         if (stretch > 1 && ArcVertices.on(joined, 0, 3 * sigmaM) < WITNESSES) {
             return false;
         }
-        return stretch <= MOST_STRETCH || ArcVertices.longestStepRatio(joined, 0, 3 * sigmaM) < LONGEST_STEP_RATIO;
-    }
-
-    private void dropNoise() {
-        dropNoise(1);
-        dropNoise(2);
-    }
-
-    /** Drops groups that are noise, or so many neighbors that are noise together, from the last one on. */
-    private void dropNoise(int together) {
-        int[] kept = new int[corners.count()];
-        int count = 0;
-        for (int group = corners.count() - 1; group >= 0; group--) {
-            // Kept ones lie in reverse order.
-            int behind = count - together;
-            int to = behind < 0 ? trace.size() - 1 : corners.first[kept[behind]];
-            kept[count++] = group;
-            if (count >= together && isNoise(corners.picked(kept, count - together, count), windowStart(group), to)) {
-                count -= together;
-            }
-        }
-        corners = corners.picked(kept, 0, count);
-    }
-
-    /** Returns whether bends are noise together: of two, each may be needed only to make up for the other. */
-    private boolean isNoise(Corners groups, int windowFrom, int windowTo) {
-        int from = Math.max(windowFrom, groups.first[0] - reach);
-        int to = Math.min(windowTo, groups.last[groups.count() - 1] + reach);
-        double price = bendPrice * groups.count();
-        trace.countVisits(to - from + 1L);
-        Straight straight = Straight.through(trace, from, to);
-        if (straight.foldsBack(trace, from, to, 2 * settings.drawingToleranceM())) {
-            return false;
-        }
-        if (straight.farthestM(trace, from, to) <= toleranceM) {
-            return true;
-        }
-        double without = Straight.leastSquaresM2(trace, noise, from, to) / (sigmaM * sigmaM);
-        if (without < price) {
-            return true;
-        }
-        TangentChain bent = fits.unfitted(new Fits.Part(groups, from, to));
-        bent.settle();
-        double asCorners = bent.squares() / (sigmaM * sigmaM);
-        return without - asCorners < price && without - fits.fit(bent).cost() < price;
+        return stretch <= ChordStretch.MOST || ArcVertices.longestStepRatio(joined, 0, 3 * sigmaM) < LONGEST_STEP_RATIO;
     }
 
     private int windowStart(int group) {
-        int start = group == 0 ? 0 : corners.last[group - 1];
-        return Math.max(start, corners.first[group] - reach);
+        return corners.windowStart(group, reach);
     }
 
     private int windowEnd(int group) {
-        int end = group == corners.count() - 1 ? trace.size() - 1 : corners.first[group + 1];
-        return Math.min(end, corners.last[group] + reach);
+        return corners.windowEnd(group, reach, trace.size());
     }
 }

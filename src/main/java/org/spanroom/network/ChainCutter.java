@@ -28,12 +28,11 @@ final class ChainCutter {
     private final SpanLine line = new SpanLine(new GroundStep());
     private final RecentLines recent = new RecentLines();
     private Chain chain = new Chain(List.of(), false, 0);
-    private List<VaultCrossing> drawnPasses = List.of();
     private final ChainTips tips;
     private final List<JoinedSpans.Joined> joined = new ArrayList<>();
     private final RoutePacker packer;
     private CompensatedSum drawn = new CompensatedSum();
-    private double remainderM;
+    private final Remainders remainders;
 
     /**
      * What a chain gave.
@@ -53,15 +52,16 @@ final class ChainCutter {
         lineEnds = new LineEnds(settings, places);
         packer = new RoutePacker(places.vaults());
         tips = new ChainTips(recorded);
+        remainders = new Remainders(settings, places, findings);
     }
 
     Cutting cut(Chain next) {
         chain = next;
+        remainders.begin(chain);
         joined.clear();
         drawn = new CompensatedSum();
         packer.clear();
         tips.clear();
-        remainderM = 0;
         List<VaultCrossing> passes = chain.passes();
         if (passes.isEmpty()) {
             leaveWhole();
@@ -71,7 +71,7 @@ final class ChainCutter {
             cutOpen(lineEnds.settle(chain, passes));
         }
         ChainSpans spans = isOneRoute() ? packer.spans(chain.pieces().get(0).route()) : new JoinedSpans(joined);
-        return new Cutting(tips.withFacts(chain, spans), drawn.value(), remainderM);
+        return new Cutting(tips.withFacts(chain, spans), drawn.value(), remainders.lengthM());
     }
 
     private boolean isOneRoute() {
@@ -80,21 +80,21 @@ final class ChainCutter {
 
     private void leaveWhole() {
         chain.round().forEach(piece -> findings.routeWithoutVault(piece, chain.closed()));
-        remainderM = chain.lengthM();
+        remainders.add(chain.lengthM());
         recorded.compare(chain, List.of());
     }
 
     private void cutOpen(List<VaultCrossing> passes) {
-        drawnPasses = passes;
+        remainders.among(passes);
         List<Cut> cuts = Cut.of(standing(passes));
         tips.cutAt(passes, cuts);
         Cut first = cuts.get(0);
         if (first.fromM() > 0) {
-            leaveEnd(0, first.fromM(), 0, first);
+            remainders.leaveEnd(0, first.fromM(), 0, first);
         }
         double reachedM = walk(cuts);
         if (reachedM < chain.lengthM()) {
-            leaveEnd(reachedM, chain.lengthM(), chain.lengthM(), cuts.get(cuts.size() - 1));
+            remainders.leaveEnd(reachedM, chain.lengthM(), chain.lengthM(), cuts.get(cuts.size() - 1));
         }
         recorded.compare(chain, cuts);
     }
@@ -112,7 +112,7 @@ final class ChainCutter {
     }
 
     private void cutRound(List<VaultCrossing> passes) {
-        drawnPasses = passes;
+        remainders.among(passes);
         List<Cut> cuts = Cut.of(closeCuts.standing(passes));
         List<Cut> round = new ArrayList<>(cuts);
         Cut again = cuts.get(0).shifted(chain.lengthM());
@@ -131,7 +131,7 @@ final class ChainCutter {
             }
             double fromM = Math.max(reachedM, cut.fromM());
             if (cut.toM() > fromM) {
-                leaveInside(cut, fromM, cut.toM());
+                remainders.leaveInside(cut, fromM, cut.toM());
             }
             reachedM = Math.max(fromM, cut.toM());
             before = cut;
@@ -158,67 +158,13 @@ final class ChainCutter {
         return turned;
     }
 
-    private void leaveEnd(double fromM, double toM, double endM, Cut last) {
-        String detail = "the line ends without a vault; the length from its end to vault "
-                + vault(last).id() + " is not assigned to a span";
-        leave(FindingCode.END_WITHOUT_VAULT, fromM, toM, endM, detail);
-    }
-
-    /** Leaves what a cut takes out: stretches inside its vault and others that gave way to it, and short ones between them. */
-    private void leaveInside(Cut cut, double fromM, double toM) {
-        double reachedM = fromM;
-        int before = cut.vault();
-        for (VaultCrossing pass : drawnPasses) {
-            boolean within = pass.isInside() && pass.insideToM() > reachedM && pass.insideFromM() < toM;
-            boolean gap = pass.insideFromM() > reachedM + VaultCrossing.SAME_PLACE_M;
-            if (within && gap && pass.vault() != before) {
-                leaveShort(before, pass.vault(), reachedM, pass.insideFromM());
-                reachedM = pass.insideFromM();
-            }
-            if (within) {
-                double endM = Math.min(toM, pass.insideToM());
-                leaveInside(pass.vault(), reachedM, endM);
-                reachedM = endM;
-                before = pass.vault();
-            }
-        }
-        if (reachedM < toM && before != cut.vault()) {
-            leaveShort(before, cut.vault(), reachedM, toM);
-        } else if (reachedM < toM) {
-            leaveInside(cut.vault(), reachedM, toM);
-        }
-    }
-
-    private void leaveInside(int vault, double fromM, double toM) {
-        String name = places.vault(vault).id();
-        boolean whole = toM - fromM >= chain.lengthM();
-        String detail = whole
-                ? "the whole line is within tolerance of vault " + name
-                : NetworkFindings.meters(toM - fromM) + " inside vault " + name;
-        leave(FindingCode.LENGTH_INSIDE_VAULT, fromM, toM, (fromM + toM) / 2, detail);
-    }
-
-    private void leaveShort(int before, int after, double fromM, double toM) {
-        String detail = NetworkFindings.meters(toM - fromM) + " between vaults "
-                + places.vault(before).id() + " and " + places.vault(after).id() + " is less than the minimum span of "
-                + NetworkFindings.meters(settings.minimumSpanM());
-        FindingCode code = before == after ? FindingCode.LENGTH_INSIDE_VAULT : FindingCode.SHORT_STRETCH;
-        leave(code, fromM, toM, (fromM + toM) / 2, detail);
-    }
-
     private void between(Cut before, Cut after, double fromM, double toM) {
         if (isTooShort(toM - fromM)) {
-            leaveShort(before.vault(), after.vault(), fromM, toM);
+            remainders.leaveShort(before.vault(), after.vault(), fromM, toM);
             return;
         }
         double turnsM = chain.closed() && fromM >= chain.lengthM() ? chain.lengthM() : 0;
         span(before, after, fromM - turnsM, toM - turnsM);
-    }
-
-    private void leave(FindingCode code, double fromM, double toM, double placeM, String detail) {
-        remainderM += toM - fromM;
-        double onceM = chain.closed() && placeM > chain.lengthM() ? placeM - chain.lengthM() : placeM;
-        findings.remainder(code, chain.at(onceM), onceM, toM - fromM, detail);
     }
 
     private Vault vault(Cut cut) {

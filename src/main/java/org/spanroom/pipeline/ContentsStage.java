@@ -56,7 +56,7 @@ final class ContentsStage {
         if (counts.assumed() + counts.unknown() == 0) {
             return List.of();
         }
-        var access = RankRun.access(config);
+        var access = ConfiguredParts.access(config);
         SpanList spans = network.spans();
         return new SurveyPlanner(config.survey(), access, (vault, ducts) -> CrewCautions.of(ducts, vault, access))
                 .plan(

@@ -22,8 +22,8 @@ final class MemoryNeed {
     private static final long ROUTE_BYTES = 350;
     private static final long VERTEX_BYTES = 5;
     private static final long SPAN_BYTES = 120;
-    /** Of a simulation: the draws in which the span is feasible, its chance, three of its scores, and its ranges of money. */
-    private static final long SIMULATED_BYTES = SpanFigures.DRAWS_BYTES + 3 * Float.BYTES + 2 + MoneyRun.SPAN_BYTES;
+    /** Of a simulation: the draws in which the span is feasible, its chance, three of its scores, the most it can have, and its ranges of money. */
+    private static final long SIMULATED_BYTES = SpanFigures.DRAWS_BYTES + 4 * Float.BYTES + 2 + MoneyRun.SPAN_BYTES;
 
     private static final long VAULT_BYTES = 200;
     private static final long ALWAYS_BYTES = 40L << 20;

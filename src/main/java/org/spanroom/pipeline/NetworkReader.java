@@ -3,16 +3,12 @@ package org.spanroom.pipeline;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import org.spanroom.config.ConfigReader;
@@ -45,29 +41,23 @@ import org.spanroom.output.table.LayerOptions;
 final class NetworkReader {
     private final RecordedRun run;
     private final RunConfig config;
-    private final Set<String> ignoredGates;
     private final RecordedSpans spans;
     private final RecordedLines lines;
     private final SpanCells cells;
+    private final RecordedOffers offers;
     private final Map<String, Integer> vaults = new HashMap<>();
     private final List<VaultPlace> places = new ArrayList<>();
     private final Map<SectionKey, Group> bySection = new TreeMap<>();
-    private double rangedMoney;
-    private double lowMoney;
-    private double likelyMoney;
-    private double highMoney;
-    private double builtMoney;
-    private double builtLowMoney;
-    private double builtLikelyMoney;
-    private double builtHighMoney;
+    private final MoneySpread recovery = new MoneySpread();
+    private final MoneySpread build = new MoneySpread();
 
     private NetworkReader(Path folder, Set<String> ignoredGates) {
         this.run = RecordedRun.read(folder);
         this.config = ConfigReader.readRecorded(run.file());
-        this.ignoredGates = ignoredGates;
         this.spans = RecordedSpans.open(run);
         this.lines = RecordedLines.of(folder, spans);
         this.cells = new SpanCells(spans.columns());
+        this.offers = new RecordedOffers(cells, ignoredGates);
     }
 
     /** What was read. */
@@ -79,32 +69,11 @@ final class NetworkReader {
         }
     }
 
-    /** What is kept of a span while the others are read; money that is not recorded is NaN. */
-    private record Raw(
-            String spanId,
-            String ductId,
-            int now,
-            int after,
-            OptionalInt rank,
-            String closedBy,
-            boolean closed,
-            double lengthM,
-            double recoveryMoney,
-            MoneyRange recovery,
-            double siteHours,
-            int leadDays,
-            Optional<LocalDate> notBefore,
-            OptionalLong draws,
-            int newPositions,
-            double newMoney,
-            double furtherMoney,
-            int newLeadDays) {}
-
     /** The spans of a section, and the line of the best of them. */
     private static final class Group {
         private final int from;
         private final int to;
-        private final List<Raw> spans = new ArrayList<>();
+        private final List<RecordedOffers.Offer> spans = new ArrayList<>();
         private Optional<Line> line = Optional.empty();
 
         Group(int from, int to) {
@@ -112,7 +81,7 @@ final class NetworkReader {
             this.to = to;
         }
 
-        void add(Raw span, Optional<Line> lonLat, boolean turned) {
+        void add(RecordedOffers.Offer span, Optional<Line> lonLat, boolean turned) {
             // Rows come in the order of the ranking, so that the first is the best.
             if (spans.isEmpty()) {
                 line = lonLat.map(drawn -> turned ? drawn.reversed() : drawn);
@@ -157,17 +126,11 @@ final class NetworkReader {
                 SectionKey.of(cells.text(row, SpanColumns.BANK.name()), cells.text(row, SpanColumns.DUCT.name()), a, b);
         bySection
                 .computeIfAbsent(key, none -> turned(key, a) ? new Group(to, from) : new Group(from, to))
-                .add(raw(row), line, turned(key, a));
-        double low = cells.number(row, "recovery_low_money");
-        if (!Double.isNaN(low)) {
-            rangedMoney += cells.number(row, "recovery_money");
-            lowMoney += low;
-            likelyMoney += cells.number(row, "recovery_likely_money");
-            highMoney += cells.number(row, "recovery_high_money");
-            builtMoney += cells.number(row, "build_money");
-            builtLowMoney += cells.number(row, "build_low_money");
-            builtLikelyMoney += cells.number(row, "build_likely_money");
-            builtHighMoney += cells.number(row, "build_high_money");
+                .add(offers.read(row), line, turned(key, a));
+        MoneyRange recovered = cells.range(row, "recovery");
+        if (!Double.isNaN(recovered.lowMoney())) {
+            recovery.add(cells.number(row, "recovery_money"), recovered);
+            build.add(cells.number(row, "build_money"), cells.range(row, "build"));
         }
     }
 
@@ -189,62 +152,16 @@ final class NetworkReader {
         return number;
     }
 
-    private Raw raw(RecordedSpans.Row row) {
-        List<String> reasons = Arrays.stream(cells.text(row, "reasons").split(";"))
-                .filter(reason -> GateEffect.isGate(reason) && !ignoredGates.contains(reason))
-                .filter(reason -> GateEffect.of(reason) != GateEffect.OPENS_LATER)
-                .toList();
-        boolean unusable = reasons.stream().anyMatch(reason -> GateEffect.of(reason) == GateEffect.CLOSES_USE);
-        double rank = cells.number(row, "rank");
-        return new Raw(
-                cells.text(row, "span_id"),
-                cells.text(row, SpanColumns.DUCT.name()),
-                unusable ? 0 : (int) cells.numberOr0(row, SpanColumns.POSITIONS_NOW.name()),
-                (int) cells.numberOr0(row, SpanColumns.POSITIONS_AFTER.name()),
-                Double.isNaN(rank) ? OptionalInt.empty() : OptionalInt.of((int) rank),
-                String.join(";", reasons),
-                !reasons.isEmpty(),
-                cells.number(row, SpanColumns.LENGTH.name()),
-                cells.number(row, "recovery_money"),
-                new MoneyRange(
-                        cells.number(row, "recovery_low_money"),
-                        cells.number(row, "recovery_likely_money"),
-                        cells.number(row, "recovery_high_money")),
-                cells.numberOr0(row, "site_hours"),
-                (int) cells.numberOr0(row, "recovery_lead_days"),
-                notBefore(row),
-                draws(row),
-                (int) cells.numberOr0(row, "new_duct_positions"),
-                cells.number(row, "new_duct_money"),
-                cells.number(row, "further_duct_money"),
-                (int) cells.numberOr0(row, "new_build_lead_days"));
-    }
-
-    /**
-     * Returns in which samples recovery works; empty where that was not simulated, e.g. for a span that is excluded for good or that only
-     * another scoring ranks: the same empty cell stands for no sample.
-     */
-    private OptionalLong draws(RecordedSpans.Row row) {
-        String draws = cells.text(row, SpanColumns.FEASIBLE_DRAWS.name());
-        if (!draws.isEmpty()) {
-            return OptionalLong.of(Long.parseUnsignedLong(draws, 16));
-        }
-        String reasons = cells.text(row, "reasons");
-        boolean isSimulated = reasons.isEmpty()
-                ? !cells.text(row, "feasible_chance_pct").isEmpty()
-                : Arrays.stream(reasons.split(";"))
-                        .allMatch(
-                                reason -> GateEffect.isGate(reason) && GateEffect.of(reason) == GateEffect.OPENS_LATER);
-        return isSimulated ? OptionalLong.of(0) : OptionalLong.empty();
-    }
-
     private SectionOffer section(SectionKey key, Group group) {
         return new SectionOffer(
                 key.id(),
                 key.hasBank() ? key.bankId() : key.ductId(),
                 group.from,
                 group.to,
-                group.spans.stream().mapToDouble(Raw::lengthM).min().orElse(0),
+                group.spans.stream()
+                        .mapToDouble(RecordedOffers.Offer::lengthM)
+                        .min()
+                        .orElse(0),
                 group.spans.stream()
                         .map(this::duct)
                         .sorted(Comparator.comparing(DuctOffer::spanId))
@@ -253,7 +170,7 @@ final class NetworkReader {
                 group.line);
     }
 
-    private DuctOffer duct(Raw span) {
+    private DuctOffer duct(RecordedOffers.Offer span) {
         boolean recoverable = !span.closed() && span.after() > span.now() && !Double.isNaN(span.recoveryMoney());
         return new DuctOffer(
                 span.spanId(),
@@ -273,44 +190,21 @@ final class NetworkReader {
     }
 
     /** A span without a rank has no range of its own: the run's totals give it. */
-    private MoneyRange range(Raw span) {
-        return Double.isNaN(span.recovery().lowMoney())
-                ? scaled(span.recoveryMoney(), rangedMoney, lowMoney, likelyMoney, highMoney)
-                : span.recovery();
-    }
-
-    private static MoneyRange scaled(double money, double total, double low, double likely, double high) {
-        return total > 0
-                ? new MoneyRange(money * low / total, money * likely / total, money * high / total)
-                : new MoneyRange(money, money, money);
+    private MoneyRange range(RecordedOffers.Offer span) {
+        return Double.isNaN(span.recovery().lowMoney()) ? recovery.around(span.recoveryMoney()) : span.recovery();
     }
 
     /** The spans of a section are on one path; where they differ, e.g. in their zones, the cheapest counts. */
-    private NewDuctOffer newDuct(List<Raw> rows) {
+    private NewDuctOffer newDuct(List<RecordedOffers.Offer> rows) {
         return rows.stream()
                 .filter(span -> span.newPositions() >= 1 && !Double.isNaN(span.newMoney()))
-                .min(Comparator.comparingDouble(Raw::newMoney))
+                .min(Comparator.comparingDouble(RecordedOffers.Offer::newMoney))
                 .map(span -> new NewDuctOffer(
                         span.newPositions(), built(span.newMoney()), built(span.furtherMoney()), span.newLeadDays()))
                 .orElse(new NewDuctOffer(0, Costs.NONE, Costs.NONE, 0));
     }
 
     private Costs built(double money) {
-        return new Costs(money, scaled(money, builtMoney, builtLowMoney, builtLikelyMoney, builtHighMoney));
-    }
-
-    /** Returns the first day after an embargo, unless its gate is ignored. */
-    private Optional<LocalDate> notBefore(RecordedSpans.Row row) {
-        return ignoredGates.contains("embargo")
-                ? Optional.empty()
-                : day(cells.text(row, "embargo_until")).map(last -> last.plusDays(1));
-    }
-
-    private static Optional<LocalDate> day(String text) {
-        try {
-            return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
-        } catch (DateTimeParseException notADay) {
-            return Optional.empty();
-        }
+        return new Costs(money, build.around(money));
     }
 }

@@ -17,7 +17,7 @@ import org.spanroom.rank.TopScores;
 
 /**
  * Confidence in the rank of each span of a run. First every ranked span is given, in any order and by any thread; then what came of
- * it is requested. Of each span three numbers and two flags are kept; the few that may belong to the top are simulated again.
+ * it is requested. Of each span four numbers and two flags are kept; the few that may belong to the top are simulated again.
  */
 final class RankConfidenceRun {
     private static final double LOW_SHARE = 0.1;
@@ -32,10 +32,12 @@ final class RankConfidenceRun {
     private final float[] feasible;
     private final float[] low;
     private final float[] high;
+    private final float[] most;
     private final boolean[] mayBeTop;
     private final boolean[] mayNeedCheck;
     private final ConcurrentLinkedQueue<TopScores> collected = new ConcurrentLinkedQueue<>();
     private double[] thresholds = {};
+    private double leastThreshold;
 
     /** Prepares for this many spans. */
     private RankConfidenceRun(RunConfig config, Scenarios outlooks, int spans) {
@@ -43,12 +45,13 @@ final class RankConfidenceRun {
         simulation = outlooks.simulation();
         samples = config.uncertainty().samples();
         leastChangeRatio = config.uncertainty().leastChangeRatio();
-        access = RankRun.access(config);
+        access = ConfiguredParts.access(config);
         // One place more than there are spans: where all are in the top, nothing is needed to be in it.
         topCount = (int) Math.min(spans + 1L, config.uncertainty().topCount());
         feasible = new float[spans];
         low = new float[spans];
         high = new float[spans];
+        most = new float[spans];
         mayBeTop = new boolean[spans];
         mayNeedCheck = new boolean[spans];
     }
@@ -101,8 +104,10 @@ final class RankConfidenceRun {
         low[number] = (float) into.percentiles.quantile(LOW_SHARE);
         high[number] = (float) into.percentiles.quantile(HIGH_SHARE);
         into.top.add(scores.bySample());
+        double mostPoints = simulation.mostPoints(outlook);
+        most[number] = Math.nextUp((float) mostPoints);
         mayBeTop[number] = into.top.isAnyTop(scores.bySample());
-        mayNeedCheck[number] = FieldCheckFinder.mayFind(simulation, outlook, into.top, leastChangeRatio);
+        mayNeedCheck[number] = FieldCheckFinder.mayFind(simulation, outlook, mostPoints, into.top, leastChangeRatio);
         return scores.feasibleDraws();
     }
 
@@ -117,6 +122,7 @@ final class RankConfidenceRun {
         collected.forEach(all::addAll);
         collected.clear();
         thresholds = all.thresholds();
+        leastThreshold = TopScores.leastPoints(thresholds);
     }
 
     /** Returns the confidence in a span's rank as far as it is known before all spans have been taken: without the chance of the top. */
@@ -136,12 +142,17 @@ final class RankConfidenceRun {
 
     /** Returns whether a ranked span may be among the top in any sample; it surely is in none if not. */
     boolean mayBeTop(int number) {
-        return mayBeTop[number];
+        return mayBeTop[number] && reachesTop(number);
     }
 
     /** Returns whether something may be worth measuring on a span; surely nothing is if not. */
     boolean mayNeedCheck(int number) {
-        return mayNeedCheck[number];
+        return mayNeedCheck[number] && reachesTop(number);
+    }
+
+    /** What it takes to be among the top was less when the first spans were taken. */
+    private boolean reachesTop(int number) {
+        return most[number] >= leastThreshold;
     }
 
     /**

@@ -7,24 +7,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.spanroom.bore.RoomAssessor;
 import org.spanroom.config.ConfigReader;
-import org.spanroom.config.OutputConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.effort.VaultAssessor;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingLog;
-import org.spanroom.finding.InputException;
 import org.spanroom.finding.UnitDoubts;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
 import org.spanroom.input.layer.Interner;
-import org.spanroom.model.ColumnGroup;
-import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.permit.Zone;
 import org.spanroom.model.permit.ZoneUse;
@@ -78,7 +73,7 @@ public final class RankRun {
      * @throws org.spanroom.output.folder.OutputException if results cannot be written
      */
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
-        Optional<ReferenceSystem> askedCrs = askedCrs(config.output());
+        Optional<ReferenceSystem> askedCrs = ConfiguredParts.askedCrs(config.output());
         PackingMemory.check(config.output());
         ProgramFolder.demandOutside(config.output().resultsFolder(), filesRead());
         Selection selection = choice.of(SpanColumns.all(RowStore.layoutOfAll(config)), config);
@@ -198,7 +193,7 @@ public final class RankRun {
         // A packing file may know the rooms sooner.
         boolean remembered = config.output().packingFile().isPresent();
         InputData inputs = remembered ? spanRun.read() : spanRun.read(new RoomsMeanwhile(rooms));
-        var permits = new PermitAssessor(inputs.zones(), config.permit(), access(config));
+        var permits = new PermitAssessor(inputs.zones(), config.permit(), ConfiguredParts.access(config));
         Network network = cut(inputs);
         UsableInputs.demandSpans(inputs, network, findings, config.network().snapToleranceM());
         boolean roomForRows = MemoryNeed.demand(
@@ -249,7 +244,7 @@ public final class RankRun {
             Network network, PermitAssessor permits, LearnedChances learned, Optional<PackedSpans> rows) {
         progress.begin("assess spans", network.spans().size());
         var assessor = new SpanAssessor(config, permits, network.spans().size(), rooms);
-        Ranking ranking = ranking(config, learned);
+        Ranking ranking = ConfiguredParts.ranking(config, learned);
         var look = new AssessedSpans.FirstLook(
                 new DataDoubts(findings),
                 RankConfidenceRun.of(
@@ -283,15 +278,6 @@ public final class RankRun {
                 .toList());
     }
 
-    /** Returns what the config says of getting at a vault. */
-    static VaultAccess access(RunConfig config) {
-        return new VaultAccess(config.vaultKinds(), config.rates());
-    }
-
-    static Ranking ranking(RunConfig config, LearnedChances learned) {
-        return new Ranking(config.scoring(), config.room(), config.permit().findOnDate(), learned);
-    }
-
     private WrittenResults write(Results results, OutputSettings settings, OutputFolder folder) {
         progress.begin("write results", results.spans().size());
         WrittenResults written = ResultWriter.write(results, settings, folder, progress::advance);
@@ -304,18 +290,7 @@ public final class RankRun {
     }
 
     private OutputSettings settings(boolean overwrite, ReferenceSystem crs) {
-        return settings(config, overwrite, crs);
-    }
-
-    static OutputSettings settings(RunConfig config, boolean overwrite, ReferenceSystem crs) {
-        return new OutputSettings(
-                config.output().resultsFolder(),
-                overwrite,
-                crs,
-                Set.copyOf(config.output().formats()),
-                ColumnGroup.named(config.output().columns()),
-                config.units(),
-                SpanRun.threads(config));
+        return ConfiguredParts.settings(config, overwrite, crs);
     }
 
     static RunRecord.Input recordOf(InputRecord input) {
@@ -334,19 +309,5 @@ public final class RankRun {
                 input.featuresRejected(),
                 input.rejectedByCode().entrySet().stream()
                         .collect(Collectors.toMap(entry -> entry.getKey().key(), Map.Entry::getValue)));
-    }
-
-    /** Returns the reference system that results are asked in, before any work is done for them. */
-    static Optional<ReferenceSystem> askedCrs(OutputConfig output) {
-        try {
-            return output.crs().map(ReferenceSystem::parse);
-        } catch (IllegalArgumentException e) {
-            String asked = output.crs().orElse("");
-            throw new InputException(
-                    Path.of("output.crs"),
-                    "the reference system '" + asked + "' for the results is not known: " + e.getMessage(),
-                    "Name one such as EPSG:2263 with --output-crs or output.crs.",
-                    e);
-        }
     }
 }

@@ -52,7 +52,7 @@ final class ReportedFigures implements PlannedFigures {
                 numbers.add(number);
             }
         }
-        var permits = new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config));
+        var permits = new PermitAssessor(inputs.zones(), config.permit(), ConfiguredParts.access(config));
         var assessor = new SpanAssessor(config, permits, numbers.size());
         for (int place = 0; place < numbers.size(); place++) {
             Assessment one = assessor.assess(place, spans.get(numbers.get(place)));

@@ -91,8 +91,8 @@ public final class RescoreRun {
         RunConfig config = options.apply(ConfigReader.withSection(recorded, "scoring", scoring));
         demandSameQuantities(recorded.scoring(), config.scoring(), scoring);
         RecordedSpans recordedSpans = RecordedSpans.open(earlier);
-        Optional<ReferenceSystem> asked = RankRun.askedCrs(config.output());
-        OutputSettings settings = RankRun.settings(config, overwrite, asked.orElseGet(earlier::outputSystem));
+        Optional<ReferenceSystem> asked = ConfiguredParts.askedCrs(config.output());
+        OutputSettings settings = ConfiguredParts.settings(config, overwrite, asked.orElseGet(earlier::outputSystem));
         demandShapes(settings, recordedSpans);
         try (var folder = ResultWriter.begin(settings)) {
             RescoredWriter.Rescored rescored = rescored(recordedSpans, config, scoring);

@@ -53,7 +53,7 @@ final class SheetWorks {
                 LearnedOfRun.chances(config, read.inputs()));
         efforts = SpanAssessor.effortAssessor(config);
         vaults = new VaultAssessor(config.rates(), config.vaultKinds());
-        permits = new PermitAssessor(read.inputs().zones(), config.permit(), RankRun.access(config));
+        permits = new PermitAssessor(read.inputs().zones(), config.permit(), ConfiguredParts.access(config));
         threads = SpanRun.threads(config);
     }
 

@@ -64,7 +64,7 @@ final class SpanAssessor {
 
     /** Returns what the config says of places for the machine. */
     static PullSites sites(RunConfig config) {
-        return new PullSites(config.vaultKinds(), RankRun.access(config)::isInRoadway);
+        return new PullSites(config.vaultKinds(), ConfiguredParts.access(config)::isInRoadway);
     }
 
     /** Returns the rates at their values. */

@@ -50,10 +50,10 @@ final class SpanCalculator {
     SpanCalculator(RunConfig config, List<Zone> zones, SpanList spans, int count, LearnedChances learned) {
         this.config = config;
         this.spans = spans;
-        permits = new PermitAssessor(zones, config.permit(), RankRun.access(config));
+        permits = new PermitAssessor(zones, config.permit(), ConfiguredParts.access(config));
         assessor = new SpanAssessor(config, permits, count);
         vaults = new VaultAssessor(config.rates(), config.vaultKinds());
-        Ranking rules = RankRun.ranking(config, learned);
+        Ranking rules = ConfiguredParts.ranking(config, learned);
         ranking = rules.among(spans);
         money = new MoneyRun(config, assessor.rates(), count);
         scenarios = new ScenarioRun(config, assessor);

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.spanroom.model.effort.MoneyRange;
 import org.spanroom.output.RecordedSpans;
 
 /** Cells of a recorded span by the name of their column. */
@@ -37,5 +38,13 @@ final class SpanCells {
     double numberOr0(RecordedSpans.Row row, String column) {
         double number = number(row, column);
         return Double.isNaN(number) ? 0 : number;
+    }
+
+    /** Returns the range of an amount of money, such as {@code recovery}; of NaN where the run has drawn none. */
+    MoneyRange range(RecordedSpans.Row row, String amount) {
+        return new MoneyRange(
+                number(row, amount + "_low_money"),
+                number(row, amount + "_likely_money"),
+                number(row, amount + "_high_money"));
     }
 }

@@ -59,10 +59,12 @@ public final class FieldCheckFinder {
     /**
      * Returns whether a span may need a check, while not all spans are known; it surely needs none if not.
      *
+     * @param mostPoints points that the span exceeds in no sample
      * @param soFar some of all scores: what it takes to be among the top can only rise
      */
-    public static boolean mayFind(Simulation simulation, SpanOutlook span, TopScores soFar, double leastChangeRatio) {
-        if (simulation.mostPoints(span) < soFar.leastOfAllPoints()) {
+    public static boolean mayFind(
+            Simulation simulation, SpanOutlook span, double mostPoints, TopScores soFar, double leastChangeRatio) {
+        if (mostPoints < soFar.leastOfAllPoints()) {
             return false;
         }
         double mostRatio =

@@ -49,8 +49,13 @@ public final class TopScores {
 
     /** Returns what it takes to be among the top in at least one sample, as far as scores are known. */
     double leastOfAllPoints() {
-        double least = leastPoints[0];
-        for (double points : leastPoints) {
+        return leastPoints(leastPoints);
+    }
+
+    /** Returns what it takes to be among the top in at least one sample. */
+    public static double leastPoints(double[] thresholds) {
+        double least = thresholds[0];
+        for (double points : thresholds) {
             least = points < least ? points : least;
         }
         return least;

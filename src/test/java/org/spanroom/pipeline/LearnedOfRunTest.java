@@ -43,7 +43,7 @@ class LearnedOfRunTest {
     }
 
     private static Map<String, RankedSpan> rank(LearnedChances learned) {
-        var permits = new PermitAssessor(inputs.zones(), CONFIG.permit(), RankRun.access(CONFIG));
+        var permits = new PermitAssessor(inputs.zones(), CONFIG.permit(), ConfiguredParts.access(CONFIG));
         AssessedSpans ranked = new RankRun(CONFIG, Progress.SILENT).rank(network, permits, learned);
         Map<String, RankedSpan> byId = new LinkedHashMap<>();
         for (int place = 0; place < ranked.countRanked(); place++) {

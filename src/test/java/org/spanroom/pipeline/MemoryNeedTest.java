@@ -86,16 +86,16 @@ class MemoryNeedTest {
                 .hasMessageContaining("java -Xmx900m");
     }
 
-    /** Of a simulation each span keeps a mask of eight bytes, three numbers of four, two marks, and nine numbers of money. */
+    /** Of a simulation each span keeps a mask of eight bytes, four numbers of four, two marks, and nine numbers of money. */
     @Test
     void whatASimulationKeepsCountsToo() {
         assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 204 * MEBIBYTE))
                 .doesNotThrowAnyException();
         assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 203 * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class);
-        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (204 + 58) * MEBIBYTE))
+        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (204 + 62) * MEBIBYTE))
                 .doesNotThrowAnyException();
-        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (203 + 58) * MEBIBYTE))
+        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (203 + 62) * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class);
     }
 

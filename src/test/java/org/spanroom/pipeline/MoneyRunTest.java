@@ -42,7 +42,7 @@ class MoneyRunTest {
         Network network = run.cut(inputs);
         var assessor = new SpanAssessor(
                 CONFIG,
-                new PermitAssessor(inputs.zones(), CONFIG.permit(), RankRun.access(CONFIG)),
+                new PermitAssessor(inputs.zones(), CONFIG.permit(), ConfiguredParts.access(CONFIG)),
                 network.spans().size());
         rates = assessor.rates();
         for (int number = 0; number < network.spans().size() && ASSESSED.size() < SPANS; number++) {

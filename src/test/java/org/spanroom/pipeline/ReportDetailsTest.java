@@ -190,7 +190,7 @@ class ReportDetailsTest {
             var network = rankRun.cut(inputs);
             ranked = rankRun.rank(
                     network,
-                    new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config)),
+                    new PermitAssessor(inputs.zones(), config.permit(), ConfiguredParts.access(config)),
                     LearnedChances.NONE);
             idsByNumber = IntStream.range(0, network.spans().size())
                     .mapToObj(network.spans()::id)

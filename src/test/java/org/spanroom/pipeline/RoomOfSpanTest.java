@@ -48,7 +48,7 @@ class RoomOfSpanTest {
     private static final Innerduct INCH = new Innerduct("i", 1.315 * IN, 0.120 * IN, List.of(CABLE));
 
     private final SpanAssessor assessor =
-            new SpanAssessor(CONFIG, new PermitAssessor(List.of(), CONFIG.permit(), RankRun.access(CONFIG)), 1);
+            new SpanAssessor(CONFIG, new PermitAssessor(List.of(), CONFIG.permit(), ConfiguredParts.access(CONFIG)), 1);
 
     @Test
     void usingTodaysRoomFirstMakesALaterPullHeavier() {
@@ -79,7 +79,7 @@ class RoomOfSpanTest {
     void unknownContentsHaveNoScore() {
         Assessment assessed = assessor.assess(0, span(Contents.UNKNOWN, List.of()));
 
-        RankedSpan row = RankRun.ranking(CONFIG, LearnedChances.NONE)
+        RankedSpan row = ConfiguredParts.ranking(CONFIG, LearnedChances.NONE)
                 .rank(List.of(assessed))
                 .get(0);
 
@@ -101,7 +101,7 @@ class RoomOfSpanTest {
                 Changed.of(CONFIG, "scoring", CONFIG.scoring().withGates(java.util.Map.of("contents_unknown", false)));
         Assessment unknown = assessor.assess(0, span(Contents.UNKNOWN, List.of()));
 
-        RankedSpan row = RankRun.ranking(config, LearnedChances.NONE)
+        RankedSpan row = ConfiguredParts.ranking(config, LearnedChances.NONE)
                 .rank(List.of(unknown))
                 .get(0);
 
@@ -124,7 +124,7 @@ class RoomOfSpanTest {
             assertThat(found.code()).isEqualTo(FindingCode.CONTENTS_TOO_MANY);
             assertThat(found.detail()).startsWith("1 innerduct, 1 cable and 400 cells of sleeves: ");
         });
-        assertThat(RankRun.ranking(CONFIG, LearnedChances.NONE)
+        assertThat(ConfiguredParts.ranking(CONFIG, LearnedChances.NONE)
                         .among(SpanList.of(List.of(assessed.span())))
                         .gates(assessed))
                 .filteredOn(answer -> answer.gate().key().equals("no_room_gained"))

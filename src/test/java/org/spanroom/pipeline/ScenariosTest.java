@@ -28,9 +28,9 @@ class ScenariosTest {
         var run = new RankRun(CONFIG, Progress.SILENT);
         InputData inputs = run.read();
         Network network = run.cut(inputs);
-        var permits = new PermitAssessor(inputs.zones(), CONFIG.permit(), RankRun.access(CONFIG));
+        var permits = new PermitAssessor(inputs.zones(), CONFIG.permit(), ConfiguredParts.access(CONFIG));
         var assessor = new SpanAssessor(CONFIG, permits, network.spans().size());
-        Ranking ranking = RankRun.ranking(CONFIG, LearnedChances.NONE);
+        Ranking ranking = ConfiguredParts.ranking(CONFIG, LearnedChances.NONE);
         var variants = new DuctVariants(0.06, CONFIG.assumed());
         int changed = 0;
         for (int number = 0; number < SPANS; number++) {

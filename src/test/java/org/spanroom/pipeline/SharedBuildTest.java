@@ -32,7 +32,7 @@ class SharedBuildTest {
         var run = new RankRun(config, Progress.SILENT);
         InputData inputs = run.read();
         SpanList spans = run.cut(inputs).spans();
-        var permits = new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config));
+        var permits = new PermitAssessor(inputs.zones(), config.permit(), ConfiguredParts.access(config));
         var assessor = new SpanAssessor(config, permits, spans.size());
         for (int number = 0; EFFORTS.size() < SPANS; number++) {
             Assessment one = assessor.assess(number, spans.get(number));

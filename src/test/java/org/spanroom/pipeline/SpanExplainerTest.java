@@ -114,7 +114,7 @@ class SpanExplainerTest {
             this.config = config;
             var run = new RankRun(config, Progress.SILENT);
             inputs = change.apply(run.read());
-            var permits = new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config));
+            var permits = new PermitAssessor(inputs.zones(), config.permit(), ConfiguredParts.access(config));
             network = run.located(run.cut(inputs), permits);
             ranked = run.rank(network, permits, LearnedChances.NONE);
             explainer = new SpanExplainer(config, inputs, Progress.SILENT);
@@ -140,7 +140,7 @@ class SpanExplainerTest {
                     calculator.traces(row.assessment()),
                     calculator.effortLines(row.assessment()),
                     config.rates().currency(),
-                    RankRun.ranking(config, LearnedChances.NONE)
+                    ConfiguredParts.ranking(config, LearnedChances.NONE)
                             .among(network.spans())
                             .gates(row.assessment()),
                     needs(row.span().from()),

@@ -34,7 +34,7 @@ class SpanFiguresTest {
     static void rankDemo() {
         var run = new RankRun(CONFIG, Progress.SILENT);
         InputData inputs = run.read();
-        permits = new PermitAssessor(inputs.zones(), CONFIG.permit(), RankRun.access(CONFIG));
+        permits = new PermitAssessor(inputs.zones(), CONFIG.permit(), ConfiguredParts.access(CONFIG));
         network = run.cut(inputs);
         ranked = run.rank(network, permits, LearnedChances.NONE);
         for (int place = 0; place < ranked.size(); place++) {

@@ -82,7 +82,7 @@ class TopChanceTest {
             SpanOutlook span = span(random, number);
             spans.add(span);
             soFar.add(SIMULATION.scores(span).bySample());
-            if (!FieldCheckFinder.mayFind(SIMULATION, span, soFar, LEAST_CHANGE_RATIO)) {
+            if (!FieldCheckFinder.mayFind(SIMULATION, span, SIMULATION.mostPoints(span), soFar, LEAST_CHANGE_RATIO)) {
                 settledEarly.add(span);
             }
         }

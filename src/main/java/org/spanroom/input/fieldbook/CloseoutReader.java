@@ -163,7 +163,7 @@ public final class CloseoutReader {
             return Optional.empty();
         }
         Optional<String> subject = subjects.of(row, fact.get());
-        String item = facts.item(row, fact.get());
+        String item = FactItems.item(row, fact.get());
         Optional<FactValue> value = facts.value(row, fact.get());
         Optional<FactValue> planned = facts.planned(row, fact.get(), value);
         subject.ifPresent(id -> value.ifPresent(found -> demandWithinSpan(row, fact.get(), id, found)));

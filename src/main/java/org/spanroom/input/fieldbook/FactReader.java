@@ -5,32 +5,22 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.spanroom.config.NearestWord;
 import org.spanroom.config.PlausibleRanges;
 import org.spanroom.input.layer.SourceNumber;
-import org.spanroom.model.effort.EffortStep;
-import org.spanroom.model.fieldwork.FactItem;
 import org.spanroom.model.fieldwork.FactKind;
 import org.spanroom.model.fieldwork.FactUnit;
 import org.spanroom.model.fieldwork.FactValue;
 import org.spanroom.model.fieldwork.FieldFact;
 import org.spanroom.model.fieldwork.RowProblem;
 
-/** Reads the cells that a close-out file and the field book have in common: fact, item, planned, value and unit, and days. */
+/** Reads the cells that a close-out file and the field book have in common: fact, planned, value and unit, and days. */
 final class FactReader {
     private static final int LONGEST_TEXT = 500;
     private static final LocalDate FIRST_DAY = LocalDate.of(1950, 1, 1);
     private static final List<String> YES = List.of("yes", "y", "true", "1", "x");
     private static final List<String> NO = List.of("no", "n", "false", "0");
-
-    private static final List<String> STEPS =
-            Arrays.stream(EffortStep.values()).map(EffortStep::key).toList();
-
-    private static final Pattern BETWEEN_WORDS = Pattern.compile("[ -]+");
 
     private final FactRanges ranges;
 
@@ -70,7 +60,7 @@ final class FactReader {
     }
 
     Optional<FieldFact> fact(Row row) {
-        String word = word(row.cell("fact"));
+        String word = FactWords.word(row.cell("fact"));
         Optional<FieldFact> fact = FieldFact.find(word);
         if (fact.isEmpty()) {
             List<String> facts =
@@ -80,81 +70,9 @@ final class FactReader {
                     word.isEmpty() ? "no fact is named" : "'" + row.cell("fact") + "' is not a fact",
                     word.isEmpty()
                             ? "Name one, such as status or cables_found; the data dictionary lists them."
-                            : meant(word, facts) + " The data dictionary lists them.");
+                            : FactWords.meant(word, facts) + " The data dictionary lists them.");
         }
         return fact;
-    }
-
-    /** Returns the item in the form that is kept. */
-    String item(Row row, FieldFact fact) {
-        String item = row.cell("item");
-        switch (fact.item()) {
-            case NONE -> {
-                if (!item.isEmpty()) {
-                    row.reject("item", fact.key() + " has no item, and '" + item + "' is given", "Leave it empty.");
-                }
-            }
-            case INNERDUCT, CABLE, SLEEVE -> demandName(row, item, fact);
-            case STEP -> {
-                return step(row, item);
-            }
-            case END -> {
-                return end(row, item.toLowerCase(Locale.ROOT), item);
-            }
-            case INNERDUCT_AT_END, CABLE_AT_END -> {
-                return atEnd(row, item, fact);
-            }
-            default -> {
-                // An occasion is in the crew's words, or not named.
-            }
-        }
-        return item;
-    }
-
-    private static void demandName(Row row, String item, FieldFact fact) {
-        if (item.isEmpty()) {
-            row.reject("item", "the " + thing(fact.item()) + " is not named", "Name it as the sheet does.");
-        }
-    }
-
-    private static String thing(FactItem item) {
-        return item.name().toLowerCase(Locale.ROOT).replace("_at_end", "");
-    }
-
-    private static String step(Row row, String item) {
-        String word = word(item);
-        if (!STEPS.contains(word)) {
-            row.reject(
-                    "item",
-                    item.isEmpty() ? "no step is named" : "'" + item + "' is not a step of the work",
-                    item.isEmpty() ? "The steps are " + String.join(", ", STEPS) + "." : meant(word, STEPS));
-        }
-        return word;
-    }
-
-    private static String end(Row row, String end, String item) {
-        if (!end.equals("a") && !end.equals("b")) {
-            row.reject(
-                    "item",
-                    "'" + item + "' is not an end of the span",
-                    "Write a for the vault where it begins, b for the one where it ends.");
-        }
-        return end;
-    }
-
-    private static String atEnd(Row row, String item, FieldFact fact) {
-        int blank = item.lastIndexOf(' ');
-        if (blank <= 0) {
-            row.reject(
-                    "item",
-                    "'" + item + "' is not the name of "
-                            + (fact.item() == FactItem.CABLE_AT_END ? "a cable" : "an innerduct")
-                            + ", a blank, and an end",
-                    "Write, for example, " + thing(fact.item()) + "-2 a.");
-            return item;
-        }
-        String end = item.substring(blank + 1).toLowerCase(Locale.ROOT);
-        return item.substring(0, blank).strip() + " " + end(row, end, item);
     }
 
     /** Returns the value; empty where it cannot be read, and the row then has a problem. */
@@ -195,16 +113,16 @@ final class FactReader {
     }
 
     private static Optional<FactValue> oneOf(Row row, FieldFact fact, String column, String text) {
-        String word = word(text);
+        String word = FactWords.word(text);
         if (!fact.words().contains(word)) {
-            row.reject(column, "'" + text + "' is not a value of " + fact.key(), meant(word, fact.words()));
+            row.reject(column, "'" + text + "' is not a value of " + fact.key(), FactWords.meant(word, fact.words()));
             return Optional.empty();
         }
         return Optional.of(FactValue.ofText(word));
     }
 
     private static Optional<FactValue> answer(Row row, String column, String text) {
-        String word = word(text);
+        String word = FactWords.word(text);
         if (YES.contains(word) || NO.contains(word)) {
             return Optional.of(FactValue.ofText(YES.contains(word) ? "yes" : "no"));
         }
@@ -313,15 +231,5 @@ final class FactReader {
         return fact.kind() == FactKind.COUNT
                 ? "Write a whole number, such as 3."
                 : "Write a number in " + units + ", such as 41.5.";
-    }
-
-    private static String meant(String word, List<String> right) {
-        return NearestWord.find(word, right)
-                .map(near -> "Did you mean " + near + "?")
-                .orElse("Possible: " + String.join(", ", right) + ".");
-    }
-
-    private static String word(String text) {
-        return BETWEEN_WORDS.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll("_");
     }
 }

@@ -203,7 +203,7 @@ public final class FieldBookReader {
             return Optional.empty();
         }
         String subject = subject(row, fact.get());
-        String item = facts.item(row, fact.get());
+        String item = FactItems.item(row, fact.get());
         Optional<FactValue> value = facts.value(row, fact.get());
         Optional<FactValue> planned = facts.planned(row, fact.get(), value);
         if (number == 0 || day.isEmpty() || subject.isEmpty() || value.isEmpty()) {
