@@ -147,7 +147,7 @@ public final class Simulation {
     }
 
     /** Returns points that a span exceeds in no sample, in a fraction of the time of {@link #mostPoints(SpanOutlook, int)}; 0 if it gains no room. */
-    double mostPoints(SpanOutlook span) {
+    public double mostPoints(SpanOutlook span) {
         double most = 0;
         double easePoints = easeMostPoints(span);
         for (SpanOutlook.Situation situation : span.situations()) {
