@@ -24,7 +24,7 @@ final class TurnSelection {
     private final double sigmaM;
     private final double bendPrice;
     private final ChordStretch stretches;
-    private final NoiseBends noise;
+    private final NoiseBends noiseBends;
 
     /** How many vertices to each side are looked at where corners are judged. */
     private final int reach;
@@ -40,8 +40,8 @@ final class TurnSelection {
         this.sigmaM = fits.noise.sigmaM;
         this.bendPrice = fits.noise.bendPrice();
         this.stretches = new ChordStretch(fits, settings);
-        this.noise = new NoiseBends(fits, settings);
-        this.reach = noise.reach();
+        this.noiseBends = new NoiseBends(fits, settings);
+        this.reach = noiseBends.reach();
     }
 
     /** Returns the groups of corners that are bends, from the vertices where straight pieces meet. */
@@ -54,7 +54,7 @@ final class TurnSelection {
         for (int round = 0; round < 3; round++) {
             int before = corners.count();
             joinNeighbors();
-            corners = noise.drop(corners);
+            corners = noiseBends.drop(corners);
             if (corners.count() == before) {
                 break;
             }

@@ -85,7 +85,7 @@ final class ChainCutter {
     }
 
     private void cutOpen(List<VaultCrossing> passes) {
-        remainders.among(passes);
+        remainders.setPasses(passes);
         List<Cut> cuts = Cut.of(standing(passes));
         tips.cutAt(passes, cuts);
         Cut first = cuts.get(0);
@@ -112,7 +112,7 @@ final class ChainCutter {
     }
 
     private void cutRound(List<VaultCrossing> passes) {
-        remainders.among(passes);
+        remainders.setPasses(passes);
         List<Cut> cuts = Cut.of(closeCuts.standing(passes));
         List<Cut> round = new ArrayList<>(cuts);
         Cut again = cuts.get(0).shifted(chain.lengthM());

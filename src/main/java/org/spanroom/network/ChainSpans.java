@@ -47,9 +47,9 @@ interface ChainSpans {
     }
 
     /**
-     * Reads a little of all that is held of a span; see {@link org.spanroom.model.network.SpanList#bringNear}.
+     * Reads a little of everything that is kept about a span; see {@link org.spanroom.model.network.SpanList#prefetch}.
      *
-     * @return a number without meaning, for {@link org.spanroom.model.NearMemory}
+     * @return a number without meaning, for {@link org.spanroom.model.Prefetch}
      */
     default int touch(int at) {
         return size() + at;

@@ -154,6 +154,11 @@ final class EndedSpans implements ChainSpans {
     }
 
     @Override
+    public int touch(int at) {
+        return spans.touch(at);
+    }
+
+    @Override
     public boolean hasElevations() {
         return spans.hasElevations();
     }

@@ -27,7 +27,7 @@ final class Remainders {
     }
 
     /** Takes all passes of the chain at vaults, also those that do not cut. */
-    void among(List<VaultCrossing> all) {
+    void setPasses(List<VaultCrossing> all) {
         passes = all;
     }
 

@@ -3,7 +3,7 @@ package org.spanroom.network;
 import java.util.List;
 import java.util.Map;
 import org.spanroom.model.Line;
-import org.spanroom.model.NearMemory;
+import org.spanroom.model.Prefetch;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Span;
@@ -123,7 +123,7 @@ final class SpanTable extends SpanList {
     }
 
     @Override
-    public void bringNear(int[] numbers) {
+    public void prefetch(int[] numbers) {
         int sum = 0;
         for (int number : numbers) {
             sum += chain(number).size();
@@ -131,7 +131,7 @@ final class SpanTable extends SpanList {
         for (int number : numbers) {
             sum += chain(number).touch(at(number));
         }
-        NearMemory.read(sum);
+        Prefetch.read(sum);
     }
 
     @Override

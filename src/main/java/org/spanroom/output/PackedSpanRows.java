@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import org.spanroom.model.Prefetch;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSpan;
@@ -15,9 +16,6 @@ import org.spanroom.output.table.TableBatch;
 
 /** Rows of spans that were packed when the spans were assessed. */
 final class PackedSpanRows implements SpanRows {
-    /** What is held of so many stays near while their rows are made. */
-    private static final int NEAR_SPANS = 64;
-
     private final PackedResult packed;
     private final SpanFigures figures;
     private final PackedRows<RankedSpan, PlacedSpan>.Reader reader;
@@ -70,19 +68,19 @@ final class PackedSpanRows implements SpanRows {
 
     @Override
     public void fill(int fromPlace, int toPlace) {
-        for (int from = fromPlace; from < toPlace; from += NEAR_SPANS) {
-            fillNear(from, Math.min(toPlace, from + NEAR_SPANS));
+        for (int from = fromPlace; from < toPlace; from += Prefetch.AT_ONCE) {
+            fillPrefetched(from, Math.min(toPlace, from + Prefetch.AT_ONCE));
         }
     }
 
-    private void fillNear(int fromPlace, int toPlace) {
-        PlacedSpan[] near =
+    private void fillPrefetched(int fromPlace, int toPlace) {
+        PlacedSpan[] placed =
                 IntStream.range(fromPlace, toPlace).mapToObj(packed.places()).toArray(PlacedSpan[]::new);
-        int[] numbers = Arrays.stream(near).mapToInt(PlacedSpan::number).toArray();
-        near[0].spans().bringNear(numbers);
-        figures.bringNear(numbers);
-        reader.bringNear(numbers);
-        for (PlacedSpan span : near) {
+        int[] numbers = Arrays.stream(placed).mapToInt(PlacedSpan::number).toArray();
+        placed[0].spans().prefetch(numbers);
+        figures.prefetch(numbers);
+        reader.prefetch(numbers);
+        for (PlacedSpan span : placed) {
             count(span);
             reader.read(span.number());
             Shape line = Shape.line(span.spans().lonLat(span.number()));

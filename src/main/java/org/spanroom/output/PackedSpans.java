@@ -84,7 +84,7 @@ public final class PackedSpans implements AutoCloseable {
         rows.end();
     }
 
-    /** Lets go of all rows. */
+    /** Releases all rows. */
     @Override
     public void close() {
         rows.close();
@@ -92,7 +92,7 @@ public final class PackedSpans implements AutoCloseable {
 
     /** Returns whether all rows could be held. */
     public boolean isComplete() {
-        return !rows.isFull();
+        return !rows.isIncomplete();
     }
 
     PackedRows<RankedSpan, PlacedSpan>.Reader newReader() {

@@ -30,7 +30,7 @@ import org.spanroom.rank.Standings;
  * All spans of a run in the order of the ranking.
  *
  * <p>Each span is assessed for its place in the order, of which a score, its bends, a few figures and, packed, the cells of its row are kept. Where
- * there is not the memory for rows, or more is written than they have, it is assessed again when it is written. Assessing is pure and takes
+ * there is no room for rows in memory or in a file, or more is written than they have, it is assessed again when it is written. Assessing is pure and takes
  * microseconds; keeping all that it finds would take kilobytes for each of millions.
  */
 final class AssessedSpans implements RankedSpans {

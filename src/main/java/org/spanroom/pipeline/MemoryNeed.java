@@ -34,6 +34,9 @@ final class MemoryNeed {
     /** Other programs and the results that are being written need some of the memory beside the heap. */
     private static final double BESIDE_RATIO = 2;
 
+    /** A span takes up to ten times the bytes of its packed row in the results. */
+    private static final double DISK_RATIO = 12;
+
     /** Fewer go into the smallest memory that is ever given. */
     private static final int FEWEST_SPANS = 50_000;
 
@@ -47,7 +50,7 @@ final class MemoryNeed {
      *
      * @param simulated whether the assessment simulates what is uncertain
      * @param heapBytes the most that Java may use
-     * @return whether there is room for the rows of the spans, packed, too
+     * @return whether the heap has room for the packed rows of the spans, too
      * @throws NotEnoughMemoryException if that is surely too little
      */
     static boolean demand(List<Route> routes, Network network, boolean simulated, long heapBytes) {
@@ -68,13 +71,14 @@ final class MemoryNeed {
     }
 
     /**
-     * Returns whether rows that the heap has no room for may go into a file: only where the system can hold it in the memory beside the heap, together with
-     * what else is being written, since rows are read back out of their order.
+     * Returns whether rows that the heap has no room for may go into a file. The system must be able to keep the file in the memory beside the heap, together with
+     * what else is being written, since rows are read back out of their order; and the disk must have room for it and for the results.
      *
-     * @param machineBytes all memory of the machine, or what this program may have of it
+     * @param besideBytes memory of the machine, or of what this program may have of it, that the heap does not use
+     * @param diskBytes free space where the file and the results are written
      */
-    static boolean hasRoomBeside(long heapBytes, long machineBytes, int spans) {
-        return BESIDE_RATIO * rowBytes(spans) < machineBytes - heapBytes;
+    static boolean mayUseFile(long besideBytes, long diskBytes, int spans) {
+        return BESIDE_RATIO * rowBytes(spans) < besideBytes && DISK_RATIO * rowBytes(spans) < diskBytes;
     }
 
     private static long rowBytes(int spans) {

@@ -17,7 +17,7 @@ final class MoneySpread {
         highMoney += range.highMoney();
     }
 
-    /** Returns a range around an amount, as wide for its size as that of the sum; none where nothing was added. */
+    /** Returns a range around an amount, as wide for its size as that of the sum; of no width where nothing was added. */
     MoneyRange around(double amountMoney) {
         return money > 0
                 ? new MoneyRange(

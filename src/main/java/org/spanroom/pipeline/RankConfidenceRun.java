@@ -32,7 +32,7 @@ final class RankConfidenceRun {
     private final float[] feasible;
     private final float[] low;
     private final float[] high;
-    private final float[] most;
+    private final float[] mostPoints;
     private final boolean[] mayBeTop;
     private final boolean[] mayNeedCheck;
     private final ConcurrentLinkedQueue<TopScores> collected = new ConcurrentLinkedQueue<>();
@@ -51,7 +51,7 @@ final class RankConfidenceRun {
         feasible = new float[spans];
         low = new float[spans];
         high = new float[spans];
-        most = new float[spans];
+        mostPoints = new float[spans];
         mayBeTop = new boolean[spans];
         mayNeedCheck = new boolean[spans];
     }
@@ -104,10 +104,11 @@ final class RankConfidenceRun {
         low[number] = (float) into.percentiles.quantile(LOW_SHARE);
         high[number] = (float) into.percentiles.quantile(HIGH_SHARE);
         into.top.add(scores.bySample());
-        double mostPoints = simulation.mostPoints(outlook);
-        most[number] = Math.nextUp((float) mostPoints);
+        double most = simulation.mostPoints(outlook);
+        // Rounded up, so that it is never below the points.
+        mostPoints[number] = Math.nextUp((float) most);
         mayBeTop[number] = into.top.isAnyTop(scores.bySample());
-        mayNeedCheck[number] = FieldCheckFinder.mayFind(simulation, outlook, mostPoints, into.top, leastChangeRatio);
+        mayNeedCheck[number] = FieldCheckFinder.mayFind(simulation, outlook, most, into.top, leastChangeRatio);
         return scores.feasibleDraws();
     }
 
@@ -150,9 +151,9 @@ final class RankConfidenceRun {
         return mayNeedCheck[number] && reachesTop(number);
     }
 
-    /** What it takes to be among the top was less when the first spans were taken. */
+    /** The first spans were compared with a lower threshold than the final one. */
     private boolean reachesTop(int number) {
-        return most[number] >= leastThreshold;
+        return !(mostPoints[number] < leastThreshold);
     }
 
     /**

@@ -78,7 +78,7 @@ public final class RankRun {
         ProgramFolder.demandOutside(config.output().resultsFolder(), filesRead());
         Selection selection = choice.of(SpanColumns.all(RowStore.layoutOfAll(config)), config);
         try (var folder = ResultWriter.begin(settings(overwrite, ReferenceSystem.crs84()))) {
-            return run(new RunStart(version, startedAt, overwrite, selection, folder), askedCrs);
+            return runIn(new RunStart(version, startedAt, overwrite, selection, folder), askedCrs);
         }
     }
 
@@ -97,7 +97,7 @@ public final class RankRun {
         return files;
     }
 
-    private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
+    private RankSummary runIn(RunStart start, Optional<ReferenceSystem> askedCrs) {
         Spans spans = readAndCut();
         Optional<PackedSpans> rows = start.selection().isAll()
                 ? RowStore.of(
@@ -107,13 +107,13 @@ public final class RankRun {
                         start.folder().path())
                 : Optional.empty();
         try {
-            return run(start, askedCrs, spans, rows);
+            return rankAndWrite(start, askedCrs, spans, rows);
         } finally {
             rows.ifPresent(PackedSpans::close);
         }
     }
 
-    private RankSummary run(
+    private RankSummary rankAndWrite(
             RunStart start, Optional<ReferenceSystem> askedCrs, Spans spans, Optional<PackedSpans> rows) {
         Network network = spans.network();
         AssessedSpans ranked = rank(network, spans.permits(), spans.learned(), rows);
@@ -176,7 +176,7 @@ public final class RankRun {
      * @param crs the reference system of the routes
      * @param routes the record of their layer
      * @param learned what opened ducts say of the others
-     * @param roomForRows whether there is the memory to keep the rows of all spans, packed
+     * @param roomForRows whether the heap has room for the packed rows of all spans
      */
     private record Spans(
             Network network,

@@ -1,7 +1,9 @@
 package org.spanroom.pipeline;
 
 import com.sun.management.OperatingSystemMXBean;
+import java.io.IOException;
 import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
@@ -46,9 +48,18 @@ final class RowStore {
         if (roomInMemory) {
             return Optional.of(PackedSpans.inMemory(layout, config.units(), spans.size()));
         }
-        return MemoryNeed.hasRoomBeside(Runtime.getRuntime().maxMemory(), machineBytes(), spans.size())
+        long besideBytes = machineBytes() - Runtime.getRuntime().maxMemory();
+        return MemoryNeed.mayUseFile(besideBytes, freeBytes(folder), spans.size())
                 ? PackedSpans.inFile(layout, config.units(), spans.size(), folder)
                 : Optional.empty();
+    }
+
+    private static long freeBytes(Path folder) {
+        try {
+            return Files.getFileStore(folder).getUsableSpace();
+        } catch (IOException unknown) {
+            return 0;
+        }
     }
 
     /** Returns all memory of the machine, or of the container that the program runs in; 0 where it is not known. */

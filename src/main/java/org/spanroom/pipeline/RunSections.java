@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.RandomAccess;
+import org.spanroom.model.Prefetch;
 import org.spanroom.model.effort.Cents;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.RankedSection;
@@ -14,9 +15,6 @@ import org.spanroom.rank.Standings;
 
 /** The sections of a run in their order, each put together when it is requested, from what is kept of its spans. Safe for use by several threads. */
 final class RunSections extends AbstractList<RankedSection> implements RandomAccess {
-    /** What is held of so many stays near while they are put together. */
-    private static final int NEAR_SECTIONS = 64;
-
     private final SpanList spans;
     private final int[] order;
     private final Standings standings;
@@ -75,8 +73,8 @@ final class RunSections extends AbstractList<RankedSection> implements RandomAcc
 
     @Override
     public RankedSection get(int section) {
-        if (section % NEAR_SECTIONS == 0) {
-            bringNear(section, Math.min(groups.size(), section + NEAR_SECTIONS));
+        if (section % Prefetch.AT_ONCE == 0) {
+            prefetch(section, Math.min(groups.size(), section + Prefetch.AT_ONCE));
         }
         var counts = RankedSection.Counts.NONE;
         for (int place : groups.members(section)) {
@@ -95,14 +93,14 @@ final class RunSections extends AbstractList<RankedSection> implements RandomAcc
                 first(first));
     }
 
-    /** Sections are mostly asked for one after another. */
-    private void bringNear(int from, int to) {
+    /** Sections are mostly requested one after another. */
+    private void prefetch(int from, int to) {
         int[] numbers = groups.members(from, to);
         for (int i = 0; i < numbers.length; i++) {
             numbers[i] = order[numbers[i]];
         }
-        spans.bringNear(numbers);
-        figures.bringNear(numbers);
+        spans.prefetch(numbers);
+        figures.prefetch(numbers);
     }
 
     private RankedSection.First first(int place) {

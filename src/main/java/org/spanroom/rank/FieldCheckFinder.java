@@ -59,7 +59,7 @@ public final class FieldCheckFinder {
     /**
      * Returns whether a span may need a check, while not all spans are known; it surely needs none if not.
      *
-     * @param mostPoints points that the span exceeds in no sample
+     * @param mostPoints points that no sample of the span exceeds
      * @param soFar some of all scores: what it takes to be among the top can only rise
      */
     public static boolean mayFind(

@@ -146,7 +146,7 @@ public final class Simulation {
         return most;
     }
 
-    /** Returns points that a span exceeds in no sample, in a fraction of the time of {@link #mostPoints(SpanOutlook, int)}; 0 if it gains no room. */
+    /** Returns points that no sample of a span exceeds, in a fraction of the time of {@link #mostPoints(SpanOutlook, int)}; 0 if it gains no room. */
     public double mostPoints(SpanOutlook span) {
         double most = 0;
         double easePoints = easeMostPoints(span);

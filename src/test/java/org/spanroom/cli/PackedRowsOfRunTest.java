@@ -61,10 +61,10 @@ class PackedRowsOfRunTest {
         assertThat(packed.resolve("sections.csv")).hasSameBinaryContentAs(again.resolve("sections.csv"));
     }
 
-    /** A heap that the rows do not fit into, by the count of what a run needs: they go through a file, which is not among the results. */
+    /** A heap that has no room for rows (MemoryNeedTest says so): they go through a file, which is not among the results. */
     @Test
     void rowsThatWentThroughAFileAreThoseFromMemory() throws Exception {
-        String[] same = {"--no-uncertainty", "--formats", "csv", "--threads", "1"};
+        String[] same = {"--no-uncertainty", "--formats", "csv", "--threads", "2"};
         Path packed = rank("memory", same);
         Path filed = rankInSmallHeap(folder.resolve("file"), same);
 

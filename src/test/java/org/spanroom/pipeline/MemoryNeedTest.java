@@ -150,10 +150,18 @@ class MemoryNeedTest {
     void rowsGoIntoAFileOnlyWhereTheSystemCanHoldIt() {
         long gibibyte = 1L << 30;
 
-        assertThat(MemoryNeed.hasRoomBeside(11 * gibibyte, 24 * gibibyte, 26_500_000))
+        assertThat(MemoryNeed.mayUseFile((24 - 11) * gibibyte, 100 * gibibyte, 26_500_000))
                 .isTrue();
-        assertThat(MemoryNeed.hasRoomBeside(11 * gibibyte, 16 * gibibyte, 26_500_000))
+        assertThat(MemoryNeed.mayUseFile((16 - 11) * gibibyte, 100 * gibibyte, 26_500_000))
                 .isFalse();
+        assertThat(MemoryNeed.mayUseFile((24 - 11) * gibibyte, 35 * gibibyte, 26_500_000))
+                .isFalse();
+    }
+
+    /** Which is why {@code PackedRowsOfRunTest} runs in this heap. */
+    @Test
+    void fortySixMebibytesHaveNoRoomForRows() {
+        assertThat(MemoryNeed.demand(List.of(), of(1), false, 46 * MEBIBYTE)).isFalse();
     }
 
     @Test

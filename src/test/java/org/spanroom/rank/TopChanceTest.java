@@ -94,6 +94,27 @@ class TopChanceTest {
         assertThat(spans).anySatisfy(span -> assertThat(topRatio(span, least)).isGreaterThan(0.5));
     }
 
+    /** What the run keeps of a span to settle it in the end: the most points that it can have. */
+    @Test
+    void aSpanWhoseMostPointsAreBelowTheTopIsNeverInIt() {
+        var random = new Random(11);
+        var soFar = new TopScores(SIMULATION.scores(span(random, 0)).bySample().length, 20);
+        var spans = new ArrayList<SpanOutlook>();
+        for (int number = 0; number < 600; number++) {
+            spans.add(span(random, number));
+            soFar.add(SIMULATION.scores(spans.get(number)).bySample());
+        }
+        double[] thresholds = soFar.thresholds();
+
+        List<SpanOutlook> below = spans.stream()
+                .filter(span -> SIMULATION.mostPoints(span) < TopScores.leastPoints(thresholds))
+                .toList();
+
+        assertThat(below).hasSizeBetween(100, 580);
+        assertThat(below)
+                .allSatisfy(span -> assertThat(topRatio(span, thresholds)).isZero());
+    }
+
     /** A span whose scores reach the top in no sample has no chance that its row could show, also while not all spans are known. */
     @Test
     void aSpanThatIsAtNoTopSoFarIsAtNoneInTheEnd() {

@@ -54,10 +54,10 @@ public abstract class SpanList extends AbstractList<Span> implements RandomAcces
     }
 
     /**
-     * Reads a little of all that is held of some spans, so that the processor has it near when they are worked on. Spans in the order of a ranking lie all
-     * over the memory: a tight loop waits for many of them at once, where work on one after another waits for each.
+     * Reads a little of everything that is kept about some spans, so that it is in the processor's cache when they are used. Spans in the order of
+     * a ranking are scattered over the memory.
      */
-    public void bringNear(int[] numbers) {}
+    public void prefetch(int[] numbers) {}
 
     /** Returns whether the line of any span has elevations. */
     public abstract boolean hasElevations();

@@ -3,7 +3,7 @@ package org.spanroom.model.rank;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
-import org.spanroom.model.NearMemory;
+import org.spanroom.model.Prefetch;
 import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.SpanList;
@@ -116,8 +116,8 @@ public final class SpanFigures {
         return feasibleDraws.length == 0 ? 0 : feasibleDraws[number];
     }
 
-    /** Reads what is kept of some spans, so that the processor has it near when they are worked on one after another. */
-    public void bringNear(int[] numbers) {
+    /** Reads what is kept about some spans, so that it is in the processor's cache when they are used. */
+    public void prefetch(int[] numbers) {
         int sum = 0;
         for (int number : numbers) {
             sum += positionsNow[number]
@@ -126,7 +126,7 @@ public final class SpanFigures {
                     + cautions[number]
                     + flags[number];
         }
-        NearMemory.read(sum);
+        Prefetch.read(sum);
     }
 
     /** Takes the figures while spans are assessed: each span once, several spans at a time by several threads. */

@@ -7,17 +7,15 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.spanroom.output.folder.OutputException;
 
 /**
- * Blocks of packed rows in a file without a name, which is gone when the program ends, however it ends. It is much sooner read back than the rows are made
- * again, as long as the system keeps the file in the memory that programs leave.
+ * Blocks of packed rows in a temporary file. On Unix the file has no name, so a killed program leaves nothing behind; elsewhere it has one until it is
+ * closed. Reading a row back is much faster than making it again, as long as the file stays in the system's page cache.
  */
 final class FileBlocks implements RowBlocks {
     private final Path file;
     private final FileChannel channel;
-    private final AtomicInteger begun = new AtomicInteger();
     private volatile boolean broken;
 
     private FileBlocks(Path file, FileChannel channel) {
@@ -28,7 +26,7 @@ final class FileBlocks implements RowBlocks {
     /**
      * Begins a file.
      *
-     * @param file a name that no file has; Unix forgets it at once, other systems when the file is closed
+     * @param file path of a file that must not exist yet; Unix removes the name at once, other systems when the file is closed
      * @throws IOException if the file cannot be made
      */
     static FileBlocks begin(Path file) throws IOException {
@@ -42,13 +40,7 @@ final class FileBlocks implements RowBlocks {
                         StandardOpenOption.DELETE_ON_CLOSE));
     }
 
-    @Override
-    public int begin() {
-        int number = begun.getAndIncrement();
-        return number < MOST_BLOCKS && !broken ? number : NONE;
-    }
-
-    /** A full disk does not end the run, which can do without these rows: what is written next says so if it must. */
+    /** A full disk does not end the run: the rows can be made again. If the results do not fit either, writing them reports it. */
     @Override
     public byte[] keep(int number, byte[] block) {
         if (broken) {
@@ -82,7 +74,7 @@ final class FileBlocks implements RowBlocks {
         try {
             channel.close();
         } catch (IOException failure) {
-            // What was written is whole, and this file is no part of it.
+            // The results do not include this file.
             broken = true;
         }
     }
@@ -96,8 +88,8 @@ final class FileBlocks implements RowBlocks {
         private byte[] bytes = new byte[FIRST_BYTES];
 
         @Override
-        public void bringNear(int[] places) {
-            // Each is read by itself anyway.
+        public void prefetch(int[] places) {
+            // Each row is read by itself.
         }
 
         @Override
@@ -139,7 +131,11 @@ final class FileBlocks implements RowBlocks {
                     at += got;
                 }
             } catch (IOException failure) {
-                throw OutputException.of(file, failure);
+                throw new OutputException(
+                        file,
+                        "rows in this temporary file cannot be read back (" + failure + ")",
+                        "Check the disk, or give Java more memory so that they stay there: java -Xmx... -jar spanroom.jar ...",
+                        failure);
             }
         }
 

@@ -1,26 +1,20 @@
 package org.spanroom.output.table;
 
-import java.util.concurrent.atomic.AtomicInteger;
-import org.spanroom.model.NearMemory;
+import org.spanroom.model.Prefetch;
 
 /** Blocks of packed rows in memory. */
 final class MemoryBlocks implements RowBlocks {
     /** What processors fetch at once; no result depends on it. */
-    private static final int NEAR_BYTES = 64;
+    private static final int CACHE_LINE_BYTES = 64;
+
+    private static final byte[] NO_BYTES = {};
 
     private final byte[][] blocks = new byte[MOST_BLOCKS][];
-    private final AtomicInteger begun = new AtomicInteger();
-
-    @Override
-    public int begin() {
-        int number = begun.getAndIncrement();
-        return number < MOST_BLOCKS ? number : NONE;
-    }
 
     @Override
     public byte[] keep(int number, byte[] block) {
         blocks[number] = block;
-        return new byte[BLOCK_BYTES];
+        return NO_BYTES;
     }
 
     @Override
@@ -35,26 +29,26 @@ final class MemoryBlocks implements RowBlocks {
 
     @Override
     public void close() {
-        // The memory is free when nothing leads to this any more.
+        // The collector frees the blocks once nothing refers to them.
     }
 
     private final class InMemory implements Reading {
         private byte[] block = {};
         private int at;
 
-        /** Rows in the order of a ranking lie all over the memory: a tight loop waits for many of them at once. */
+        /** Rows in the order of a ranking are scattered over the memory. */
         @Override
-        public void bringNear(int[] places) {
+        public void prefetch(int[] places) {
             int sum = 0;
             for (int place : places) {
                 byte[] of = blocks[RowBlocks.blockOf(place)];
                 int from = RowBlocks.startOf(place);
                 int to = Math.min(of.length, from + PackedRows.EXPECTED_ROW_BYTES);
-                for (int i = from; i < to; i += NEAR_BYTES) {
+                for (int i = from; i < to; i += CACHE_LINE_BYTES) {
                     sum += of[i];
                 }
             }
-            NearMemory.read(sum);
+            Prefetch.read(sum);
         }
 
         @Override

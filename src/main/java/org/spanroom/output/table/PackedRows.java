@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * nothing needs to be calculated twice. A cell read back is written as the one that was packed would be.
  *
  * <p>First every row is packed, each once, by any thread into a filler of its own; then rows are read. Where the rows do not go into what can
- * be held, the store is {@link #isFull} and worthless.
+ * be held, the store {@linkplain #isIncomplete is incomplete} and worthless.
  *
  * @param <R> what a row is packed from
  * @param <L> what the cells that are not packed are found from when the row is written
@@ -23,6 +24,9 @@ import org.jspecify.annotations.Nullable;
 public final class PackedRows<R, L> implements AutoCloseable {
     /** About what a row of the spans takes. */
     public static final int EXPECTED_ROW_BYTES = 130;
+
+    /** The number of a block where there is none. */
+    private static final int NONE = -1;
 
     private final List<Column<R>> columns;
     private final Column.Type[] types;
@@ -32,7 +36,9 @@ public final class PackedRows<R, L> implements AutoCloseable {
     private final int[] places;
     private final RowBlocks blocks;
     private final Queue<Filler> fillers = new ConcurrentLinkedQueue<>();
+    private final AtomicInteger begun = new AtomicInteger();
     private volatile boolean full;
+    private boolean ended;
 
     /**
      * Prepares a store in memory.
@@ -73,8 +79,8 @@ public final class PackedRows<R, L> implements AutoCloseable {
         places = new int[rows];
     }
 
-    /** Returns whether not all rows could be held; known after {@link #end}. */
-    public boolean isFull() {
+    /** Returns whether rows are missing, so that the store is worthless; known after {@link #end}. */
+    public boolean isIncomplete() {
         return full || blocks.isBroken();
     }
 
@@ -89,9 +95,14 @@ public final class PackedRows<R, L> implements AutoCloseable {
     public void end() {
         fillers.forEach(Filler::handOver);
         fillers.clear();
+        ended = true;
+        if (isIncomplete()) {
+            // It will not be read, and its file must be gone before the folder is complete.
+            close();
+        }
     }
 
-    /** Lets go of all rows. */
+    /** Releases all rows. */
     @Override
     public void close() {
         blocks.close();
@@ -107,11 +118,14 @@ public final class PackedRows<R, L> implements AutoCloseable {
         private final PackedCells row = new PackedCells(texts);
         private final ByteBlock length = new ByteBlock(Long.BYTES);
         private byte[] block = {};
-        private int blockNumber = RowBlocks.NONE;
+        private int blockNumber = NONE;
         private int used;
 
         /** Packs the row of a number. */
         public void add(int number, R value) {
+            if (isIncomplete()) {
+                return;
+            }
             row.clear();
             for (int i = 0; i < columns.size(); i++) {
                 if (later[i] == null) {
@@ -136,13 +150,16 @@ public final class PackedRows<R, L> implements AutoCloseable {
         }
 
         private boolean begin(int bytes) {
+            if (ended) {
+                throw new IllegalStateException("a row was added after the last");
+            }
             handOver();
-            blockNumber = bytes > RowBlocks.BLOCK_BYTES ? RowBlocks.NONE : blocks.begin();
-            if (blockNumber == RowBlocks.NONE) {
+            int next = bytes > RowBlocks.BLOCK_BYTES ? RowBlocks.MOST_BLOCKS : begun.getAndIncrement();
+            if (next >= RowBlocks.MOST_BLOCKS) {
                 full = true;
-                used = block.length;
                 return false;
             }
+            blockNumber = next;
             if (block.length == 0) {
                 block = new byte[RowBlocks.BLOCK_BYTES];
             }
@@ -151,10 +168,11 @@ public final class PackedRows<R, L> implements AutoCloseable {
         }
 
         private void handOver() {
-            if (blockNumber != RowBlocks.NONE) {
+            if (blockNumber != NONE) {
                 block = blocks.keep(blockNumber, block);
-                blockNumber = RowBlocks.NONE;
+                blockNumber = NONE;
             }
+            used = block.length;
         }
     }
 
@@ -169,12 +187,12 @@ public final class PackedRows<R, L> implements AutoCloseable {
         private int at;
 
         /** Prepares for rows that will be read one after another. */
-        public void bringNear(int[] numbers) {
+        public void prefetch(int[] numbers) {
             int[] of = new int[numbers.length];
             for (int i = 0; i < of.length; i++) {
                 of[i] = places[numbers[i]];
             }
-            reading.bringNear(of);
+            reading.prefetch(of);
         }
 
         /** Reads the row of a number. */
@@ -182,12 +200,16 @@ public final class PackedRows<R, L> implements AutoCloseable {
             reading.go(places[number]);
             block = reading.bytes();
             at = reading.at();
-            // What follows is the length, which only a file needs.
-            varint();
+            long length = varint();
+            int start = at;
             for (int i = 0; i < filled.length; i++) {
                 if (later[i] == null) {
                     readCell(i);
                 }
+            }
+            if (at - start != length) {
+                // A disk may give back other bytes than it took.
+                throw new IllegalStateException("packed row " + number + " is damaged");
             }
         }
 

@@ -15,13 +15,12 @@ interface RowBlocks extends AutoCloseable {
 
     int MOST_BLOCKS = 1 << (Integer.SIZE - BLOCK_BITS + ALIGNED_BITS);
 
-    /** No block is left. */
-    int NONE = -1;
-
-    /** Returns the number of a block to fill, from 0; {@link #NONE} where there is room for no other. */
-    int begin();
-
-    /** Takes a block that is filled as far as it will be, and returns one to fill next, which may be the same. */
+    /**
+     * Takes a block that is filled as far as it will be.
+     *
+     * @param number of the block, from 0, less than {@link #MOST_BLOCKS}; each is taken once
+     * @return an array that may be filled next: the same one, or an empty one where this store keeps it
+     */
     byte[] keep(int number, byte[] block);
 
     /** Returns whether a block that was handed over could not be held. */
@@ -30,7 +29,7 @@ interface RowBlocks extends AutoCloseable {
     /** Returns what one thread reads rows with. */
     Reading newReading();
 
-    /** Lets go of all rows. */
+    /** Releases all rows. */
     @Override
     void close();
 
@@ -56,7 +55,7 @@ interface RowBlocks extends AutoCloseable {
     /** Reads rows, for one thread. */
     interface Reading {
         /** Prepares for rows that will be read one after another. */
-        void bringNear(int[] places);
+        void prefetch(int[] places);
 
         /** Goes to the row at a place: {@link #bytes} and {@link #at} are of this one from now on. */
         void go(int place);

@@ -1,6 +1,7 @@
 package org.spanroom.output.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -40,6 +41,9 @@ class PackedRowsTest {
     private static final long[] HARD_WHOLES = {
         0, 1, -1, 63, 64, Integer.MIN_VALUE, 1L << 60, 1L << 61, -(1L << 61), Long.MAX_VALUE, Long.MIN_VALUE
     };
+
+    /** Those of a text that fills a block: without its mark and length, three empty cells, and the length of the row. */
+    private static final int MOST_CHARACTERS = (1 << 20) - 1 - 3 - 3 - 3;
 
     @TempDir
     Path folder;
@@ -84,7 +88,7 @@ class PackedRowsTest {
         // Texts beyond the first 65 536 are kept as they are.
         List<Cells> rows = new ArrayList<>(draw(66_000, Integer.MAX_VALUE));
         IntStream.range(230, 270).forEach(length -> rows.add(text("x".repeat(length))));
-        rows.add(text("y".repeat((1 << 20) - 20)));
+        rows.add(text("y".repeat(MOST_CHARACTERS)));
         rows.add(text("z".repeat(40_000)));
 
         demandSame(where, rows);
@@ -103,6 +107,7 @@ class PackedRowsTest {
         packed.end();
 
         assertThat(bytes(packed, rows, inOrder(rows.size()))).isEqualTo(bytes(rows, inOrder(rows.size())));
+        packed.close();
     }
 
     /** A row larger than what can be held makes the store say so, instead of losing the row. */
@@ -114,13 +119,29 @@ class PackedRowsTest {
         for (int number = 0; number < 65_536; number++) {
             filler.add(number, text("t" + number));
         }
-        assertThat(packed.isFull()).isFalse();
+        assertThat(packed.isIncomplete()).isFalse();
 
-        filler.add(65_536, text("x".repeat(1 << 20)));
+        filler.add(65_536, text("x".repeat(MOST_CHARACTERS + 1)));
         filler.add(65_537, text("x"));
         packed.end();
 
-        assertThat(packed.isFull()).isTrue();
+        assertThat(packed.isIncomplete()).isTrue();
+        // The file is gone too.
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    /** A row that no one would hand over must not be lost without a word. */
+    @ParameterizedTest
+    @EnumSource
+    void aRowAfterTheLastIsRefused(Where where) {
+        PackedRows<Cells, Cells> packed = store(where, 3);
+        PackedRows<Cells, Cells>.Filler filler = packed.newFiller();
+        filler.add(0, text("a"));
+        packed.end();
+
+        assertThatThrownBy(() -> filler.add(1, text("b"))).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> packed.newFiller().add(2, text("c"))).isInstanceOf(IllegalStateException.class);
+        packed.close();
     }
 
     /** As when the disk is full: the store says that it has not all rows, and the run goes on without it. */
@@ -132,11 +153,11 @@ class PackedRowsTest {
         packed.close();
         packed.end();
 
-        assertThat(packed.isFull()).isTrue();
+        assertThat(packed.isIncomplete()).isTrue();
     }
 
     @Test
-    void aFileThatCannotBeMadeIsNoStore() {
+    void aFileThatCannotBeMadeGivesNoStore() {
         assertThat(PackedRows.<Cells, Cells>inFile(TABLE.columns(), Map.of(), 10, folder.resolve("no/rows")))
                 .isEmpty();
     }
@@ -149,7 +170,7 @@ class PackedRowsTest {
         packed.newFiller().add(0, text("a"));
         packed.end();
 
-        assertThat(packed.isFull()).isFalse();
+        assertThat(packed.isIncomplete()).isFalse();
         assertThat(folder).isEmptyDirectory();
         packed.close();
     }
@@ -181,7 +202,7 @@ class PackedRowsTest {
         List<Integer> order = new ArrayList<>(inOrder(rows.size()));
         Collections.shuffle(order, new Random(7));
 
-        assertThat(packed.isFull()).isFalse();
+        assertThat(packed.isIncomplete()).isFalse();
         assertThat(bytes(packed, rows, order)).isEqualTo(bytes(rows, order));
         packed.close();
     }
@@ -206,7 +227,7 @@ class PackedRowsTest {
         var batch = new TableBatch<>(TABLE, OutputCrs.lonLat(), List.of(csv));
         PackedRows<Cells, Cells>.Reader reader = packed.newReader();
         int[] columns = IntStream.range(0, TABLE.columns().size()).toArray();
-        reader.bringNear(order.stream().mapToInt(Integer::intValue).toArray());
+        reader.prefetch(order.stream().mapToInt(Integer::intValue).toArray());
         for (int number : order) {
             reader.read(number);
             batch.add(reader, columns, rows.get(number), Shape.EMPTY);
