@@ -145,7 +145,8 @@ final class ResultRows {
                 })
                 .run();
         packed().ifPresent(packed -> packed.rows().addZones(zones));
-        // Each row has been read; its file must be gone before the folder is complete.
+        // Each row has been read. The memory is needed for what follows, and a file must be gone before the folder is
+        // complete.
         packed().ifPresent(packed -> packed.rows().close());
         Results kept = kept().withZones(zones.counted(results.zones()));
         ofRun.forEach(table -> table.accept(kept));

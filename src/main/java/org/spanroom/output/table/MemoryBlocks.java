@@ -1,5 +1,6 @@
 package org.spanroom.output.table;
 
+import java.util.Arrays;
 import org.spanroom.model.Prefetch;
 
 /** Blocks of packed rows in memory. */
@@ -29,7 +30,8 @@ final class MemoryBlocks implements RowBlocks {
 
     @Override
     public void close() {
-        // The collector frees the blocks once nothing refers to them.
+        // Other layers and their indexes are written after the spans, and need the memory.
+        Arrays.fill(blocks, null);
     }
 
     private final class InMemory implements Reading {
