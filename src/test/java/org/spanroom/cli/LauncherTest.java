@@ -99,6 +99,20 @@ class LauncherTest {
         assertThat(called.subList(called.indexOf("-jar") + 2, called.size())).isEqualTo(words);
     }
 
+    /** The launcher and the file of options for those who start the jar themselves agree. */
+    @Test
+    void largeInputsGetTheOptionsOfTheFileForLargeNetworks() throws IOException, InterruptedException {
+        List<String> options = Files.readAllLines(Path.of("config", "large.args")).stream()
+                .filter(line -> line.startsWith("-"))
+                .toList();
+
+        List<String> called =
+                arguments(run(Map.of(), "rank", "--config", config(LARGE_BYTES).toString()));
+
+        assertThat(options).hasSizeGreaterThan(3);
+        assertThat(called).containsAll(options);
+    }
+
     /** Every way in which YAML can name files; and comments, which name none. */
     @ParameterizedTest
     @CsvSource(

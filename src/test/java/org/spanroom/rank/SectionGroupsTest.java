@@ -111,6 +111,18 @@ class SectionGroupsTest {
         assertThat(sizes(new Drawn(shuffled, 0))).isEqualTo(sizes(new Drawn(drawn.keys(), 0)));
     }
 
+    @ParameterizedTest
+    @MethodSource("drawn")
+    void membersOfSectionsThatFollowOneAnotherAreThoseOfEach(Drawn drawn) {
+        SectionGroups groups = drawn.groups();
+        int from = groups.size() / 3;
+
+        assertThat(groups.members(from, groups.size()))
+                .containsExactly(IntStream.range(from, groups.size())
+                        .flatMap(section -> Arrays.stream(groups.members(section)))
+                        .toArray());
+    }
+
     private static List<String> sizes(Drawn drawn) {
         SectionGroups groups = drawn.groups();
         return IntStream.range(0, groups.size())

@@ -67,7 +67,7 @@ public final class PackedRows<R, L> implements AutoCloseable {
     }
 
     @SuppressWarnings("unchecked") // an array of columns, which Java makes only raw
-    private PackedRows(List<Column<R>> columns, Map<String, Column<L>> later, int rows, RowBlocks blocks) {
+    PackedRows(List<Column<R>> columns, Map<String, Column<L>> later, int rows, RowBlocks blocks) {
         this.blocks = blocks;
         this.columns = List.copyOf(columns);
         this.later = (Column<L>[]) new Column<?>[columns.size()];

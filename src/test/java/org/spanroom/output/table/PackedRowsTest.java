@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -173,6 +174,21 @@ class PackedRowsTest {
         assertThat(packed.isIncomplete()).isFalse();
         assertThat(folder).isEmptyDirectory();
         packed.close();
+    }
+
+    /** As of a disk that loses what it took: a row must not come back with empty cells. */
+    @Test
+    void aDamagedRowIsRefused() {
+        var blocks = new MemoryBlocks();
+        var packed = new PackedRows<Cells, Cells>(TABLE.columns(), Map.of("name", NAME), 1, blocks);
+        packed.newFiller().add(0, text("a"));
+        packed.end();
+        RowBlocks.Reading reading = blocks.newReading();
+        reading.go(0);
+        Arrays.fill(reading.bytes(), (byte) 0);
+        PackedRows<Cells, Cells>.Reader reader = packed.newReader();
+
+        assertThatThrownBy(() -> reader.read(0)).hasMessageContaining("damaged");
     }
 
     /** Where rows are held. */
