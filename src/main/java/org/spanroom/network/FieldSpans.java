@@ -88,6 +88,11 @@ final class FieldSpans extends SpanList {
     }
 
     @Override
+    public long leadingOfId(int number) {
+        return spans.leadingOfId(number);
+    }
+
+    @Override
     public int compareIds(int number, int other) {
         return spans.compareIds(number, other);
     }

@@ -164,6 +164,11 @@ final class SpanTable extends SpanList {
         return chain(number).routeIds(at(number));
     }
 
+    @Override
+    public long leadingOfId(int number) {
+        return SpanName.leading(chain(number).ductName(at(number)));
+    }
+
     /** The names of the ducts, which span names begin with, decide where they differ; only otherwise are whole names put together. */
     @Override
     public int compareIds(int number, int other) {

@@ -66,7 +66,7 @@ final class AssessedSpans implements RankedSpans {
         this.scenarios = standing.scenarios();
         this.build = standing.build();
         this.deciders = standing.deciders();
-        this.order = standings.bestFirst(spans::compareIds);
+        this.order = standings.bestFirst(spans);
     }
 
     /** Assesses all spans for their order, and reports what is doubtful about their data. */

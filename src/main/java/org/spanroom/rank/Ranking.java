@@ -112,7 +112,7 @@ public final class Ranking {
             run.stand(i, assessments.get(i), standings);
         }
         var ranked = new ArrayList<RankedSpan>(assessments.size());
-        for (int number : standings.bestFirst(spans::compareIds)) {
+        for (int number : standings.bestFirst(spans)) {
             ranked.add(run.ranked(ranked.size(), standings, assessments.get(number)));
         }
         return List.copyOf(ranked);

@@ -81,7 +81,7 @@ public final class SectionGroups {
     private static SectionGroups ordered(int[] sectionOf, IntFunction<SectionKey> keys, int size, int ranked) {
         int[] order = new int[size];
         Arrays.setAll(order, section -> section);
-        Standings.sort(order, ranked, order.length, (a, b) -> keys.apply(a).compareTo(keys.apply(b)));
+        NumberSort.sort(order, ranked, order.length, (a, b) -> keys.apply(a).compareTo(keys.apply(b)));
         int[] counts = new int[order.length];
         for (int section : sectionOf) {
             counts[section]++;

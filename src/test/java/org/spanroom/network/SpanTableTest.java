@@ -54,6 +54,9 @@ class SpanTableTest {
                 assertThat(Integer.signum(spans.compareIds(one, other)))
                         .as("%s and %s", spans.id(one), spans.id(other))
                         .isEqualTo(Integer.signum(spans.id(one).compareTo(spans.id(other))));
+                if (spans.compareIds(one, other) < 0) {
+                    assertThat(spans.leadingOfId(one)).isBetween(0L, spans.leadingOfId(other));
+                }
             }
         }
     }

@@ -12,7 +12,7 @@ import org.spanroom.model.Line;
  * not go into the memory otherwise: what only a name, a duct, a length or a vault is needed for asks for that. Unmodifiable; safe for use by several
  * threads.
  */
-public abstract class SpanList extends AbstractList<Span> implements RandomAccess {
+public abstract class SpanList extends AbstractList<Span> implements RandomAccess, IdOrder {
     /** Returns the id of a span. */
     public abstract String id(int number);
 
@@ -67,7 +67,12 @@ public abstract class SpanList extends AbstractList<Span> implements RandomAcces
         return SectionKey.of(get(number));
     }
 
-    /** Compares the ids of two spans as texts. */
+    @Override
+    public long leadingOfId(int number) {
+        return LeadingText.of(id(number));
+    }
+
+    @Override
     public int compareIds(int number, int other) {
         return id(number).compareTo(id(other));
     }

@@ -40,6 +40,11 @@ public record SpanName(String ductId, String vaultA, String vaultB, int number) 
         return Optional.of(new SpanName(parts.get(0), parts.get(1), parts.get(2), number));
     }
 
+    /** Returns a number of the order of names, from the duct that they begin with: see {@link IdOrder#leadingOfId}. */
+    public static long leading(String ductId) {
+        return LeadingText.of(escaped(ductId) + AFTER_PART);
+    }
+
     /** Returns whether the name has a number, which spans of the whole network give it. */
     public boolean isNumbered() {
         return number > 1;
