@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntSupplier;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.output.folder.OutputFolder;
 import org.spanroom.pipeline.Progress;
 
 /** Where a command writes: results for people to {@code out}, progress and messages to {@code err}. */
@@ -63,8 +64,11 @@ final class Console {
         if (lost.isEmpty() || (code != ExitCode.OK && code != ExitCode.FINDINGS)) {
             return code;
         }
+        String committed = OutputFolder.lastCommitted()
+                .map(folder -> " The new results are complete and in place: " + Printable.line(folder.toString()) + ".")
+                .orElse("");
         err.println("spanroom: standard output cannot be written: " + Printable.line(lost.get())
-                + ". Free some space, or send it somewhere else.");
+                + ". Free some space, or send it somewhere else." + committed);
         return ExitCode.OUTPUT;
     }
 

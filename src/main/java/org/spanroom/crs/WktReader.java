@@ -18,6 +18,8 @@ final class WktReader {
     private static final Pattern AXIS =
             Pattern.compile(",\\s*AXIS\\s*[\\[(]\\s*\"[^\"]*\"\\s*,\\s*[A-Z_]+\\s*[\\])]", Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{\\d\\}");
+
     private WktReader() {}
 
     static ReferenceSystem read(String text, int code) {
@@ -54,9 +56,16 @@ final class WktReader {
         try {
             return CRS.parseWKT(AXIS.matcher(text).replaceAll(""));
         } catch (FactoryException | RuntimeException e) {
-            throw new IllegalArgumentException(
-                    "the WKT cannot be read: " + DefinitionParser.abridged(String.valueOf(e.getMessage())), e);
+            throw new IllegalArgumentException("the WKT cannot be read: " + DefinitionParser.abridged(reason(e)), e);
         }
+    }
+
+    /** The parser leaves a placeholder where it misses a character at the end, and some of its failures say nothing. */
+    private static String reason(Exception failure) {
+        String said = String.valueOf(failure.getMessage());
+        return failure.getMessage() == null || PLACEHOLDER.matcher(said).find()
+                ? "it ends early, or a bracket, quote or comma is missing"
+                : said;
     }
 
     /** The parser calls itself for each level; real systems have six or so. */

@@ -26,6 +26,7 @@ public enum FindingCode {
             Severity.SUSPECT, "the name does not match exactly one catalog row; no size was taken from it"),
     CATALOG_DISAGREES(
             Severity.SUSPECT, "a recorded size disagrees with the named catalog row; the recorded size was used"),
+    WALL_DISAGREES(Severity.SUSPECT, "the recorded wall and SDR of an innerduct disagree; the wall was used"),
     DUPLICATE_ID(Severity.SUSPECT, "an identifier that must be unique is repeated"),
     CABLES_EXCEED_INNERDUCTS(
             Severity.SUSPECT, "more cables than innerducts are recorded; the others were treated as loose"),

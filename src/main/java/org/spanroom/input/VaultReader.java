@@ -193,7 +193,7 @@ final class VaultReader implements FeatureReader {
                 shared(Term.COVER_SIZE),
                 values.answer(Term.GAS_FOUND),
                 values.answer(Term.JOINT_POWER),
-                values.dateQuietly(Term.VAULT_INSPECTED).map(interner::one)));
+                values.pastDateQuietly(Term.VAULT_INSPECTED).map(interner::one)));
     }
 
     /** Returns a recorded number; vaults are built in few sizes, so that many share one object. */

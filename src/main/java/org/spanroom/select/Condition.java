@@ -21,6 +21,9 @@ import org.spanroom.finding.UsageException;
  * <p>For one thread: GeoTools does not promise that a filter may be asked by several.
  */
 public final class Condition {
+    /** Of a condition in a message, characters. */
+    private static final int MOST_SHOWN = 300;
+
     private final String text;
     private final Filter filter;
     private final List<String> columns;
@@ -62,15 +65,21 @@ public final class Condition {
 
     /** The parser lists every word that could have been there; where it stopped is enough. */
     private static UsageException unreadable(String text, Throwable problem) {
-        String said = String.valueOf(problem.getMessage());
+        String said = problem instanceof StackOverflowError || problem.getMessage() == null
+                ? "it is nested too deep, or has a part that is none of ECQL."
+                : problem.getMessage();
         int list = said.indexOf("Was expecting");
         String where = (list < 0 ? said : said.substring(0, list))
                 .replaceAll("\\s*Parsing : .*", "")
                 .strip();
         return new UsageException(
                 "--where cannot be read: " + where + " It is ECQL, such as rank <= 100 AND duct LIKE 'B18%'; it was: "
-                        + text,
+                        + shown(text),
                 problem);
+    }
+
+    private static String shown(String text) {
+        return text.length() <= MOST_SHOWN ? text : text.substring(0, MOST_SHOWN) + "...";
     }
 
     /** Returns whether a row meets the condition; a comparison with an empty cell is not met. */
@@ -82,7 +91,8 @@ public final class Condition {
         try {
             return filter.evaluate(row);
         } catch (RuntimeException problem) {
-            throw new UsageException("--where '" + text + "' cannot be evaluated: " + problem.getMessage(), problem);
+            throw new UsageException(
+                    "--where '" + shown(text) + "' cannot be evaluated: " + problem.getMessage(), problem);
         }
     }
 }

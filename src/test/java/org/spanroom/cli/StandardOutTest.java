@@ -41,12 +41,16 @@ class StandardOutTest {
                 "compare " + results + " " + results + " --json --output " + folder.resolve("moves"),
                 "rank --config sample-gis/spanroom.yaml --formats csv --output " + folder.resolve("again"))) {
             Ended ended = run(line + " > /dev/full");
+            // A summary that got lost is no loss of results, and the line says where they are.
+            String committed = line.contains("--output ")
+                    ? " The new results are complete and in place: " + line.substring(line.lastIndexOf(' ') + 1) + "."
+                    : "";
 
             assertThat(ended.exitCode()).as(line).isEqualTo(ExitCode.OUTPUT);
             assertThat(ended.err().lines().filter(text -> text.startsWith("spanroom: ")))
                     .as(line)
                     .containsExactly("spanroom: standard output cannot be written: No space left on device."
-                            + " Free some space, or send it somewhere else.");
+                            + " Free some space, or send it somewhere else." + committed);
             assertThat(ended.err()).doesNotContain("Exception");
         }
         assertThat(folder.resolve("again").resolve("spans.csv")).exists();

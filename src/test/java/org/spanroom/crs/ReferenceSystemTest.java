@@ -348,4 +348,14 @@ class ReferenceSystemTest {
             return definition;
         }
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"GEOGCS[", "GEOGCS[\"x\"", "PROJCS[\"x\",GEOGCS[\"y\",DATUM["})
+    void aWktThatEndsEarlyIsRefusedInPlainWords(String text) {
+        assertThatThrownBy(() -> ReferenceSystem.parse(text))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("WKT")
+                .hasMessageNotContaining("{0}")
+                .hasMessageNotContaining("null");
+    }
 }

@@ -14,6 +14,8 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
@@ -96,6 +98,30 @@ class VaultFactsTest {
         assertEquals(Optional.of(LocalDate.of(2025, 11, 3)), facts.inspectedOn());
         assertEquals(VolumeBasis.RECORDED, facts.volumeBasis());
         assertM(13.5, vault.site().volumeM3());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "9999-12-31, is not in the years 1900 to 2200",
+        "0001-01-01, is not in the years 1900 to 2200",
+        "2031-01-01, 'is after the run date, 2026-11-29'",
+        "2026-13-01, is not a date in the form"
+    })
+    void anInspectionThatCannotHaveBeenIsAFinding(String day, String problem) throws IOException {
+        Vault vault = read(
+                        "permit: {on_date: 2026-11-29}",
+                        new FakeLayer("OGC:CRS84", FIELDS)
+                                .point(-140, 20, "V1", null, null, null, null, null, null, "", null, day))
+                .get(0);
+
+        assertEquals(Optional.empty(), vault.facts().inspectedOn());
+        assertEquals(
+                List.of("'" + day + "' " + problem),
+                findings.all().stream()
+                        .filter(finding -> finding.code() == FindingCode.UNUSABLE_VALUE)
+                        .map(finding -> finding.detail()
+                                .substring(0, Math.min(finding.detail().length(), day.length() + 3 + problem.length())))
+                        .toList());
     }
 
     /** The worked example of a trade page: 10 x 8 x 6 ft = 480 ft3. */

@@ -121,4 +121,17 @@ class ConditionTest {
             assertThat(condition.holds(name -> Optional.of("x"))).isFalse();
         }
     }
+
+    /** The parser calls itself for each level. The message is short, whatever the condition is. */
+    @Test
+    void aConditionThatIsNestedTooDeepIsRefusedInPlainWords() {
+        String deep = "(".repeat(30_000) + "rank > 1" + ")".repeat(30_000);
+
+        assertThatThrownBy(() -> parse(deep))
+                .isInstanceOf(UsageException.class)
+                .hasMessageContaining("--where cannot be read: ")
+                .hasMessageNotContaining("null")
+                .extracting(problem -> problem.getMessage().length())
+                .matches(length -> length < 1000);
+    }
 }

@@ -1,7 +1,6 @@
 package org.spanroom.input.fieldbook;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.spanroom.config.PlausibleRanges;
 import org.spanroom.input.layer.SourceNumber;
+import org.spanroom.model.CalendarDay;
 import org.spanroom.model.fieldwork.FactKind;
 import org.spanroom.model.fieldwork.FactUnit;
 import org.spanroom.model.fieldwork.FactValue;
@@ -132,13 +132,9 @@ final class FactReader {
 
     /** Returns the day of a cell; empty where it cannot be read, and the row then has a problem. */
     static Optional<LocalDate> day(Row row, String column, String text) {
-        try {
-            LocalDate day = LocalDate.parse(text);
-            if (!day.isBefore(FIRST_DAY)) {
-                return Optional.of(day);
-            }
-        } catch (DateTimeParseException notADay) {
-            // Said below, as for a day that is too long ago.
+        Optional<LocalDate> day = CalendarDay.find(text).filter(found -> !found.isBefore(FIRST_DAY));
+        if (day.isPresent()) {
+            return day;
         }
         row.reject(
                 column,

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.spanroom.input.layer.Blanks;
+import org.spanroom.input.layer.SurplusCells;
 import org.spanroom.model.Counted;
 import org.spanroom.model.SpreadsheetText;
 import org.spanroom.model.fieldwork.RowProblem;
@@ -89,13 +90,8 @@ final class FactRow {
                         "Close the quote (\") that begins in line " + line() + "."));
             }
         }
-        return cells.stream().skip(width).anyMatch(cell -> !cell.isBlank())
-                ? Optional.of(new RowProblem(
-                        line(),
-                        "",
-                        "it has " + Counted.of(cells.size(), "cell") + ", and the header " + width,
-                        "Put a text that contains the separator into quotes (\")."))
-                : Optional.empty();
+        return SurplusCells.problem(cells.size(), width)
+                .map(problem -> new RowProblem(line(), "", problem, SurplusCells.REMEDY));
     }
 
     private static boolean holdsRows(String cell) {

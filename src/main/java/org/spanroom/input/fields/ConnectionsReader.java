@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -24,6 +23,8 @@ import org.spanroom.finding.InputException;
 import org.spanroom.input.layer.Blanks;
 import org.spanroom.input.layer.LayerFormat;
 import org.spanroom.input.layer.RecordLimit;
+import org.spanroom.input.layer.SurplusCells;
+import org.spanroom.model.CalendarDay;
 import org.spanroom.model.Counted;
 import org.spanroom.model.program.Connection;
 
@@ -128,6 +129,25 @@ public final class ConnectionsReader {
                 throw new InputException(file, "the column '" + column + "' is missing" + near, REMEDY);
             }
         }
+        demandNoneMisspelled(written);
+    }
+
+    /** What a misspelled column holds would count for nothing. */
+    private void demandNoneMisspelled(Map<String, String> written) {
+        for (Map.Entry<String, String> other : written.entrySet()) {
+            List<String> missing = COLUMNS.stream()
+                    .filter(column -> !places.containsKey(column))
+                    .toList();
+            if (!COLUMNS.contains(other.getKey())) {
+                NearestWord.findAlmost(other.getKey(), missing).ifPresent(column -> {
+                    throw new InputException(
+                            file,
+                            "it has no column '" + column + "'; did you mean '" + column + "' by '" + other.getValue()
+                                    + "'?",
+                            "Rename the column of the table, or remove it.");
+                });
+            }
+        }
     }
 
     private Connection row(CSVRecord record, long line) {
@@ -167,10 +187,7 @@ public final class ConnectionsReader {
         if (swallowed > 0) {
             problems.add("it and " + Counted.of(swallowed, "row") + " after it are one; close the quote (\") in it");
         }
-        if (record.stream().skip(width).anyMatch(cell -> !cell.isBlank())) {
-            problems.add("it has " + Counted.of(record.size(), "cell") + ", and the header " + width
-                    + "; put a cell that contains the separator into quotes (\")");
-        }
+        SurplusCells.problemAndRemedy(record.size(), width).ifPresent(problems::add);
     }
 
     private String text(CSVRecord record, String column) {
@@ -206,12 +223,11 @@ public final class ConnectionsReader {
         if (text.isEmpty()) {
             return Optional.empty();
         }
-        try {
-            return Optional.of(LocalDate.parse(text));
-        } catch (DateTimeParseException notADay) {
-            problems.add("needed_by is '" + text + "', not a date such as 2027-03-31");
-            return Optional.empty();
+        Optional<LocalDate> day = CalendarDay.find(text);
+        if (day.isEmpty()) {
+            problems.add("needed_by is '" + text + "', not " + CalendarDay.WANTED);
         }
+        return day;
     }
 
     private static boolean must(String text, List<String> problems) {

@@ -15,6 +15,7 @@ import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.input.layer.Blanks;
 import org.spanroom.input.layer.CappedLog;
+import org.spanroom.input.layer.SurplusCells;
 import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
@@ -137,12 +138,9 @@ final class ContentsRow extends TermValues {
                 : Optional.empty();
     }
 
-    /** Says what is wrong with a row of more cells than the header has: what stands behind a separator too many is in the wrong column. */
+    /** Says what is wrong with a row of more cells than the header has. */
     Optional<String> tooLong() {
-        return cells.stream().skip(width).anyMatch(cell -> !cell.isBlank())
-                ? Optional.of("it has " + Counted.of(cells.size(), "cell") + ", and the header " + width
-                        + "; put a cell that contains the separator into quotes (\")")
-                : Optional.empty();
+        return SurplusCells.problemAndRemedy(cells.size(), width);
     }
 
     private static long lineBreaks(Collection<String> texts) {

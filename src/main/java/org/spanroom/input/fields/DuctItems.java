@@ -55,6 +55,7 @@ final class DuctItems {
                     "inside",
                     () -> "an innerduct inside '" + row.cell("inside") + "' is treated as directly in the duct");
         }
+        reportCells(row);
         ItemReader.Pipe pipe = reader.pipe(row);
         if (!pipe.isUsable()) {
             return reject(row, "its outside diameter or wall is neither given nor assumed");
@@ -66,6 +67,21 @@ final class DuctItems {
         pipes.put(item, new Marked(pipe, reader.marks(row)));
         noteSources(row);
         return true;
+    }
+
+    /** Only a sleeve has cells; places that are promised elsewhere in the duct are in a field of the routes layer. */
+    private static void reportCells(ContentsRow row) {
+        for (String column : List.of("cells", "reserved")) {
+            String text = row.cell(column);
+            if (!text.isEmpty() && !text.equals("0")) {
+                row.add(
+                        FindingCode.UNUSABLE_VALUE,
+                        column,
+                        () -> "'" + text
+                                + "' is not used: the row is not a sleeve; positions reserved in the duct are recorded as "
+                                + Term.POSITIONS_RESERVED.key() + " of its route");
+            }
+        }
     }
 
     private boolean isTaken(String item) {
@@ -105,6 +121,7 @@ final class DuctItems {
 
     /** Takes a cable from its row; false and a finding if the row does not give one. */
     boolean addCable(ContentsRow row) {
+        reportCells(row);
         ItemReader.CableKind cable = reader.cable(row);
         if (!cable.isUsable()) {
             return reject(row, "its outside diameter or mass is neither given nor assumed");

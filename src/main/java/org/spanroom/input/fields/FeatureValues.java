@@ -19,6 +19,7 @@ import org.spanroom.input.layer.Interner;
 import org.spanroom.input.layer.LayerHeader;
 import org.spanroom.input.layer.SourceFeature;
 import org.spanroom.input.layer.SourceNumber;
+import org.spanroom.model.CalendarDay;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.CatalogUse;
 import org.spanroom.model.network.RejectedValue;
@@ -34,6 +35,7 @@ public final class FeatureValues extends TermValues {
     private final Map<CatalogUse, CatalogUse> distinctUses = new HashMap<>();
     private final Interner distinctRejected = new Interner();
     private final Interner interner = new Interner();
+    private final Optional<LocalDate> runDate;
     private CatalogUse listedUse = CatalogUse.NONE;
 
     private List<@Nullable Object> values = List.of();
@@ -45,6 +47,7 @@ public final class FeatureValues extends TermValues {
         super(config);
         this.fields = fields;
         this.log = log;
+        this.runDate = config.permit().findOnDate();
     }
 
     /** Turns to a next feature. */
@@ -118,6 +121,21 @@ public final class FeatureValues extends TermValues {
             reject(FindingCode.UNUSABLE_VALUE, term, text, "'" + text + "' is not a date in the form 2027-03-31");
             return Optional.empty();
         }
+    }
+
+    /** Returns the recorded day of something that has happened, or nothing; one that cannot be, or lies after the run date, is a finding. */
+    public Optional<LocalDate> pastDateQuietly(Term term) {
+        Optional<LocalDate> day = dateQuietly(term);
+        Optional<String> problem = day.flatMap(this::whyNotPast);
+        problem.ifPresent(why -> reject(FindingCode.UNUSABLE_VALUE, term, String.valueOf(day.orElseThrow()), why));
+        return problem.isPresent() ? Optional.empty() : day;
+    }
+
+    private Optional<String> whyNotPast(LocalDate day) {
+        if (CalendarDay.find(day.toString()).isEmpty()) {
+            return Optional.of("'" + day + "' is not " + CalendarDay.YEARS);
+        }
+        return runDate.filter(day::isAfter).map(today -> "'" + day + "' is after the run date, " + today);
     }
 
     @Override

@@ -11,6 +11,9 @@ import org.spanroom.model.network.Sleeve;
 
 /** Reads the sizes of innerducts and cables, from a duct's own fields and from rows of the contents table. */
 final class ItemReader {
+    /** Pipe is made somewhat thicker than the standard's minimum, and records are rounded; a wall of SDR 13.5 for 11 is beyond it (our judgment). */
+    private static final double MOST_WALL_RATIO = 1.2;
+
     private final CatalogSizes sizes;
     private final Interner interner = new Interner();
 
@@ -63,6 +66,7 @@ final class ItemReader {
     private static double wallMm(TermValues values, double outsideMm) {
         double recordedMm = values.number(Term.INNERDUCT_WALL);
         if (2 * recordedMm < outsideMm) {
+            compareWithSdr(values, outsideMm, recordedMm);
             return recordedMm;
         }
         if (2 * recordedMm >= outsideMm) {
@@ -83,6 +87,21 @@ final class ItemReader {
             sdrRatio = values.assumedNumber(Term.INNERDUCT_SDR);
         }
         return sdrRatio > 2 ? outsideMm / sdrRatio : TermValues.NONE;
+    }
+
+    /** Reports a wall and an SDR of one innerduct that cannot both be right. */
+    private static void compareWithSdr(TermValues values, double outsideMm, double wallMm) {
+        double sdrRatio = values.textQuietly(Term.INNERDUCT_SDR).isEmpty() ? 0 : values.number(Term.INNERDUCT_SDR);
+        double ratio = outsideMm / sdrRatio / wallMm;
+        if (sdrRatio > 2 && Math.max(ratio, 1 / ratio) > MOST_WALL_RATIO) {
+            values.add(
+                    FindingCode.WALL_DISAGREES,
+                    Term.INNERDUCT_WALL,
+                    () -> "a wall of " + TermNumbers.shown(Term.INNERDUCT_WALL, wallMm) + " is recorded; SDR "
+                            + TermNumbers.shown(Term.INNERDUCT_SDR, sdrRatio) + " in "
+                            + TermNumbers.shown(Term.INNERDUCT_OUTSIDE_DIAMETER, outsideMm) + " means "
+                            + TermNumbers.shown(Term.INNERDUCT_WALL, outsideMm / sdrRatio));
+        }
     }
 
     /** A sleeve without what is in it. */

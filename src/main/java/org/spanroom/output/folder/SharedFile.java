@@ -59,6 +59,12 @@ public final class SharedFile implements AutoCloseable {
         if (Files.exists(file)) {
             return file.toRealPath();
         }
+        if (Files.isSymbolicLink(file)) {
+            throw new OutputException(
+                    file,
+                    "is a link to " + Files.readSymbolicLink(file) + ", which does not exist",
+                    "Mount or restore the disk or folder that holds it, or remove the link.");
+        }
         Path folder = file.getParent();
         if (folder == null) {
             return file;

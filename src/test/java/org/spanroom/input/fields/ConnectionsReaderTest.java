@@ -81,14 +81,17 @@ class ConnectionsReaderTest {
                 "A,V1,V2,2,$5,,        | value is '$5', not an amount of money of 0 or more",
                 "A,V1,V2,2,\"1,25\",,  | value is '1,25', not an amount of money of 0 or more",
                 "A,V1,V2,2,100.000,,   | value is '100.000', which could mean two amounts; write it without a mark of thousands",
-                "A,V1,V2,2,100,50,,no  | it has 8 cells, and the header 7; put a cell that contains the separator into quotes (\"); needed_by is '50', not a date such as 2027-03-31",
-                "A,V1,V2,2,,31.3.2027, | needed_by is '31.3.2027', not a date such as 2027-03-31",
-                "A,V1,V2,2,,2027-02-30,| needed_by is '2027-02-30', not a date such as 2027-03-31",
+                "A,V1,V2,2,100,50,,no  | it has 8 cells, and the header 7; put a cell that contains the separator into quotes (\"), or remove separators at the end of the row; needed_by is '50', not a date in the form 2027-03-31, in the years 1900 to 2200",
+                "A,V1,V2,2,,31.3.2027, | needed_by is '31.3.2027', not a date in the form 2027-03-31, in the years 1900 to 2200",
+                "A,V1,V2,2,,2027-02-30,| needed_by is '2027-02-30', not a date in the form 2027-03-31, in the years 1900 to 2200",
+                "A,V1,V2,2,,-0044-03-15,| needed_by is '-0044-03-15', not a date in the form 2027-03-31, in the years 1900 to 2200",
+                "A,V1,V2,2,,9999-12-31,| needed_by is '9999-12-31', not a date in the form 2027-03-31, in the years 1900 to 2200",
+                "A,V1,V2,2,,,,         | it has 8 cells, and the header 7; put a cell that contains the separator into quotes (\"), or remove separators at the end of the row",
                 "A,V1,V2,2,,,perhaps   | must is 'perhaps', neither yes nor no",
                 ",V1,V2,2,,,           | it has no name",
                 "A,,V2,2,,,            | it needs two vaults, in the columns from and to",
                 "A,V1                  | it needs two vaults, in the columns from and to; cables is '', not a whole number from 1 to 10000",
-                "A,V1,V2,x,y,z,w       | cables is 'x', not a whole number from 1 to 10000; value is 'y', not an amount of money of 0 or more; needed_by is 'z', not a date such as 2027-03-31; must is 'w', neither yes nor no"
+                "A,V1,V2,x,y,z,w       | cables is 'x', not a whole number from 1 to 10000; value is 'y', not an amount of money of 0 or more; needed_by is 'z', not a date in the form 2027-03-31, in the years 1900 to 2200; must is 'w', neither yes nor no"
             })
     void aRowThatCannotBeUsedIsKeptWithAllItsReasons(String cells, String expected) throws IOException {
         assertThat(row(cells).problem()).contains(expected);
@@ -121,6 +124,10 @@ class ConnectionsReaderTest {
                 "name,form,to,cables~A,V1,V2,1   | the column 'from' is missing; is it 'form'?",
                 "name,from,to,Cable~A,V1,V2,1    | the column 'cables' is missing; is it 'Cable'?",
                 "from,to,cables~V1,V2,1          | the column 'name' is missing",
+                "name,from,to,cables,valu~A,V1,V2,1,9       | it has no column 'value'; did you mean 'value' by 'valu'?",
+                "name,from,to,cables,Need by~A,V1,V2,1,9    | it has no column 'needed_by'; did you mean 'needed_by' by 'Need by'?",
+                "name,from,to,cables,need_by~A,V1,V2,1,9    | it has no column 'needed_by'",
+                "name,from,to,cables,muts~A,V1,V2,1,yes     | it has no column 'must'; did you mean 'must' by 'muts'?",
                 "name,from,to,cables,To~A,B,C,1,D| two columns are called to"
             })
     void aFileThatIsNoTableOfConnections(String text, String expected) {

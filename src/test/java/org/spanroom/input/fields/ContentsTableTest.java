@@ -131,6 +131,60 @@ class ContentsTableTest {
                         "line 7: its kind is 'junk', not innerduct, sleeve or cable");
     }
 
+    /** The last cell of the header is empty in both rows, so that a decimal comma moves every cell and leaves no text over. */
+    @Test
+    void aDecimalCommaIsRejectedAlsoWhereTheSurplusCellIsEmpty() throws IOException {
+        ContentsTable table = read(HEADER + "D1,c1,cable,,0,5,,,100,\n" + "D1,c2,cable,,0.5,,,100,live\n");
+
+        assertThat(contents(table, "D1").cables()).extracting("id").containsExactly("c2");
+        assertThat(findings.all())
+                .singleElement()
+                .extracting(Finding::detail)
+                .isEqualTo(
+                        "line 2: it has 10 cells, and the header 9; put a cell that contains the separator into quotes (\"),"
+                                + " or remove separators at the end of the row");
+    }
+
+    /** The wall of (2.2), outside diameter over SDR; 1.315 in is the outside diameter of 1 in IPS pipe (ASTM D3035, read in a reprint). */
+    @ParameterizedTest(name = "SDR {0}, wall {1} in")
+    @org.junit.jupiter.params.provider.CsvSource({
+        "11, 0.3, true",
+        "11, 0.12, false",
+        "11, 0.1195, false",
+        "13.5, 0.12, true",
+        "'', 0.3, false",
+        "11, '', false"
+    })
+    void aWallThatIsNotThatOfTheSdrIsAFinding(String sdr, String wall, boolean told) throws IOException {
+        ContentsTable table = read(HEADER + "D1,i1,innerduct,,1.315," + sdr + "," + wall + ",,\n");
+
+        double wallMm = 25.4 * (wall.isEmpty() ? 1.315 / Double.parseDouble(sdr) : Double.parseDouble(wall));
+        assertThat(contents(table, "D1").innerducts().get(0).wallMm()).isCloseTo(wallMm, within(1e-9));
+        assertThat(findings.all().stream()
+                        .map(Finding::code)
+                        .filter(code -> code != FindingCode.MISSING_VALUE)
+                        .toList())
+                .isEqualTo(told ? List.of(FindingCode.WALL_DISAGREES) : List.of());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "D1,i1,innerduct,,1.66,11,,,,,,,2",
+                "D1,c1,cable,,0.5,,,100,live,,,,2",
+                "D1,i1,innerduct,,1.66,11,,,,,,3,"
+            })
+    void cellsOfWhatIsNoSleeveAreAFinding(String row) throws IOException {
+        read(SLEEVES + row + "\n");
+
+        assertThat(findings.all()).singleElement().satisfies(finding -> {
+            assertThat(finding.code()).isEqualTo(FindingCode.UNUSABLE_VALUE);
+            assertThat(finding.detail())
+                    .contains("is not used: the row is not a sleeve")
+                    .contains("positions_reserved");
+        });
+    }
+
     private static final String SLEEVES =
             "duct,item,kind,inside,outside_diameter,sdr,wall,mass,in_service,catalog,may_move,cells,reserved\n";
 
