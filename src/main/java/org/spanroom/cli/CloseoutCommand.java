@@ -39,9 +39,9 @@ import picocli.CommandLine.Parameters;
         footerHeading = SpanroomCommand.EXAMPLES_HEADING,
         footer = {
             "  spanroom closeout sample-gis/closeout.csv --run output/demo \\",
-            "      --field-book output/field_book.csv --entered 2027-02-14 --check",
+            "      --field-book output/field_book.csv --entered 2027-02-21 --check",
             "  spanroom closeout sample-gis/closeout.csv --run output/demo \\",
-            "      --field-book output/field_book.csv --entered 2027-02-14"
+            "      --field-book output/field_book.csv --entered 2027-02-21"
         })
 final class CloseoutCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "FILE", description = "The close-out file, as CSV.")

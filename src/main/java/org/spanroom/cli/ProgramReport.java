@@ -195,8 +195,8 @@ final class ProgramReport {
         if (results.curve().isEmpty()) {
             return;
         }
-        line("%nWhat budgets buy (year plans):");
-        line("%8s %12s %12s %9s %11s %14s", "budget", "money", "spent", "positions", "connections", "next position");
+        line("%nWhat budgets buy (year plans, before the calendar; per position: since the row above):");
+        line("%8s %12s %12s %9s %11s %14s", "budget", "money", "spent", "positions", "connections", "per position");
         for (CurvePoint point : results.curve()) {
             line(
                     "%6.0f %% %,12.0f %,12.0f %9d %11d %14s",

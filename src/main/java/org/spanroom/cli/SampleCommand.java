@@ -30,7 +30,7 @@ import picocli.CommandLine.Option;
         footerHeading = SpanroomCommand.EXAMPLES_HEADING,
         footer = {
             "  spanroom sample --output city",
-            "  spanroom sample --spans 10000 --seed 1 --output city-1 --format gpkg"
+            "  spanroom sample --spans 10000 --seed 1 --output city-1 --format geopackage"
         })
 final class SampleCommand implements Callable<Integer> {
     @Option(

@@ -256,7 +256,7 @@ public final class CompareRun {
         roles.putAll(is);
         for (String role : roles.keySet()) {
             if (!Objects.equals(was.get(role), is.get(role))) {
-                differences.add("the file of the " + role.replace('_', ' ') + " is another");
+                differences.add("the runs read different files of " + role.replace('_', ' '));
             }
         }
     }

@@ -117,7 +117,7 @@ class CompareCommandTest {
         CommandRun compared = CommandRun.of("compare", runs.get(0), runs.get(1), "--output", folder + "/moves");
 
         assertThat(compared.exitCode()).as(compared.err()).isZero();
-        assertThat(compared.out()).contains("the file of the routes is another");
+        assertThat(compared.out()).contains("the runs read different files of routes");
     }
 
     private CommandRun compare(Path second, String output, String... more) {

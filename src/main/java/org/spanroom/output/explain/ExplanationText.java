@@ -62,7 +62,7 @@ public final class ExplanationText {
                 place.indent() + place.labelWidth(),
                 "%s%-" + place.labelWidth() + "s%s",
                 " ".repeat(place.indent()),
-                item.label(),
+                item.label().length() < place.labelWidth() ? item.label() : item.label() + "  ",
                 item.words());
     }
 }

@@ -23,7 +23,15 @@ final class BendRows {
                 .toList();
         return new LongTable<>(
                 "Bends from the pulling end " + duct.pullingEnd() + " (" + duct.words("bend_count") + ", "
-                        + duct.words("bend_total_deg") + " in total)",
+                        + String.format(
+                                Locale.ROOT,
+                                "%.0f° in total)",
+                                duct.work()
+                                        .explained()
+                                        .assessment()
+                                        .bends()
+                                        .total()
+                                        .deg()),
                 "bends",
                 HEADS,
                 met,

@@ -63,7 +63,7 @@ final class CoverRoom {
     private static double vaultMm(SheetBook book, VaultWords vault) {
         return PageBudget.linesMm(1)
                 + PageBudget.rowsMm(FACTS)
-                + PageBudget.textMm(vault.preparations(), HALF_MM)
+                + PageBudget.textMm(vault.preparationsAndLimits(), HALF_MM)
                 + PageBudget.headMm(false)
                 + LOG_LINE_MM
                         * PageBudget.inlineLines("", VaultSheet.log(vault, new SheetBlanks(book.in(), "")), HALF_MM)

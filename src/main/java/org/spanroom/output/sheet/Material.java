@@ -75,9 +75,10 @@ record Material(String bring, String take) {
         int sleeves = Math.min(MOST_SLEEVES, effort.quantities().sleeves());
         if (sleeves > 0) {
             String planned = cellsOfEach(effort);
-            var parts = new ArrayList<>(List.of(SheetPart.words("Cells of sleeve ")));
+            var parts = new ArrayList<>(List.of(SheetPart.words(
+                    "Cells used" + (planned.isEmpty() ? "" : " (" + planned + " each)") + ", sleeve ")));
             for (int sleeve = 1; sleeve <= sleeves; sleeve++) {
-                parts.add(SheetPart.words(sleeve + (planned.isEmpty() ? ": " : " (" + planned + "): ")));
+                parts.add(SheetPart.words(sleeve + ": "));
                 parts.add(SheetPart.blank(page.of(FieldFact.SLEEVE_CELLS, "sleeve " + sleeve, planned)));
                 parts.add(SheetPart.words(" "));
             }

@@ -29,13 +29,19 @@ final class PullRows {
     static LongTable<InnerductPull> of(DuctSheet duct) {
         return new LongTable<>(
                 "Order of pulls: out at " + duct.pullingEnd() + ", cables held at "
-                        + duct.pullingEnd().opposite()
-                        + ". An innerduct that runs uncut through a vault is ring-cut there first.",
+                        + duct.pullingEnd().opposite() + sleeves(duct)
+                        + ". First ring-cut what runs uncut through a vault.",
                 "pulls",
                 HEADS,
                 duct.pulls(),
                 Integer.MAX_VALUE,
                 (page, pull) -> rows(duct, page, pull));
+    }
+
+    private static String sleeves(DuctSheet duct) {
+        return StepRows.pullWithSleeves(duct)
+                .map(pull -> "; sleeves go in with pull " + pull.turn())
+                .orElse("");
     }
 
     private static List<SheetRow> rows(DuctSheet duct, SheetBlanks page, InnerductPull pull) {

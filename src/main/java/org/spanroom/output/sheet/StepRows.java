@@ -1,13 +1,15 @@
 package org.spanroom.output.sheet;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.spanroom.model.Counted;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.effort.EffortStep;
 import org.spanroom.model.fieldwork.FieldFact;
 import org.spanroom.model.program.RecordedProgram;
+import org.spanroom.model.pull.InnerductPull;
 
 /** The steps of the work in their order, with the hours that are planned and a place for those that it took. */
 final class StepRows {
@@ -24,9 +26,14 @@ final class StepRows {
 
     private static SheetTable table(DuctSheet duct, Effort effort, SheetBlanks page) {
         var rows = new ArrayList<SheetRow>();
-        Arrays.stream(EffortStep.values())
-                .filter(step -> effort.stepHours().of(step) > 0)
-                .forEach(step -> rows.add(row(step, effort.stepHours().of(step), page)));
+        for (EffortStep step : EffortStep.values()) {
+            if (effort.stepHours().of(step) > 0) {
+                rows.add(row(step, effort.stepHours().of(step), page));
+            }
+            if (step == EffortStep.PULLING) {
+                sleevesWithPull(duct, effort).ifPresent(rows::add);
+            }
+        }
         duct.work().shared().ifPresent(program -> rows.add(shared(effort, program)));
         rows.add(SheetRow.of(
                 SheetCell.strong("On site in all, " + shifts(duct)),
@@ -40,6 +47,25 @@ final class StepRows {
                 SheetCell.words(words(step)),
                 SheetCell.number(hours(hours)),
                 SheetCell.blank(page.of(FieldFact.STEP_HOURS, step.key(), hours, 2)));
+    }
+
+    /** Where two or more innerducts come out, sleeves take no hours of their own; without a line a crew would finish all pulls and lose the way in. */
+    private static Optional<SheetRow> sleevesWithPull(DuctSheet duct, Effort effort) {
+        return pullWithSleeves(duct)
+                .map(pull -> SheetRow.of(
+                        SheetCell.strong("with pull " + pull.turn() + ": "
+                                + Counted.of(effort.quantities().sleeves(), "sleeve") + " in"),
+                        SheetCell.words("in the pull").styled("number"),
+                        SheetCell.words("")));
+    }
+
+    /** Returns the pull that the sleeves go in with, the next to last; empty where one innerduct comes out, since they then go in by rod. */
+    static Optional<InnerductPull> pullWithSleeves(DuctSheet duct) {
+        int pulls = duct.pulls().size();
+        boolean hasSleeves = duct.effort()
+                .filter(effort -> effort.quantities().sleeves() > 0)
+                .isPresent();
+        return hasSleeves && pulls > 1 ? Optional.of(duct.pulls().get(pulls - 2)) : Optional.empty();
     }
 
     /** Hours that the program saves are set-ups of the vault that the work before has open; which steps they are is not planned. */

@@ -98,7 +98,7 @@ record StopBox(SheetTable limits, String expected, String pause, List<String> ru
         return row(
                 "Hold on any live cable",
                 duct.units().both(duct.limits().holdAllowedN(), 0, "N"),
-                "",
+                " (assumed rating: check)",
                 duct.work().hasPulls() ? expected(duct, PullForces::holdN) : "");
     }
 
@@ -113,7 +113,7 @@ record StopBox(SheetTable limits, String expected, String pause, List<String> ru
                 .map(radiusM -> "tightest bend here " + duct.units().both(radiusM, 1, "m"));
         return row(
                 "Bend of a cable under load",
-                "not below " + duct.units().both(duct.limits().cableRadiusM(widestMm), 2, "m"),
+                "not below " + duct.units().both(Math.ceil(1000 * duct.limits().cableRadiusM(widestMm)), 0, "mm"),
                 "",
                 tightest.orElse("no bend in the duct"));
     }

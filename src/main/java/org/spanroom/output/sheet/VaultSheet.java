@@ -32,7 +32,7 @@ public record VaultSheet(
                 end,
                 names.fitBold(words.vault().id(), NAME_ROOM_MM, 10),
                 facts(words, names, page).rowsOf(rowMm),
-                words.preparations(),
+                words.preparationsAndLimits(),
                 air.first(page).rowsOf(rowMm),
                 log(words, page));
     }

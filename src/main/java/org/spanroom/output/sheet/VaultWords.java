@@ -14,6 +14,7 @@ import org.spanroom.model.network.VaultNeeds;
 import org.spanroom.model.network.VaultUse;
 import org.spanroom.model.network.VolumeBasis;
 import org.spanroom.output.explain.RoundNumbers;
+import org.spanroom.output.explain.SafetyCautions;
 
 /** What is recorded of a vault and what a crew prepares for there, in words. What is not recorded is said to be so, never assumed. */
 final class VaultWords {
@@ -107,6 +108,20 @@ final class VaultWords {
         };
     }
 
+    /** Returns the same for the cover page, where the air is recorded: with the limits of air. */
+    List<String> preparationsAndLimits() {
+        var lines = new ArrayList<>(preparations());
+        if (use.needs().entered() != Answer.NO) {
+            lines.add(SafetyCautions.AIR_LIMITS);
+        }
+        return lines;
+    }
+
+    /** What is not known counts as needed. */
+    private static String needed(Answer answer) {
+        return answer == Answer.UNKNOWN ? "plan for it until checked" : words(answer);
+    }
+
     /** Returns what the crew prepares for, a sentence each. */
     List<String> preparations() {
         var lines = new ArrayList<String>();
@@ -118,8 +133,8 @@ final class VaultWords {
             lines.add("Test the air " + tests() + "; retest within "
                     + RoundNumbers.plain(needs.airRetestHours().orElse(0)) + " h.");
         }
-        lines.add("Confined space entry: " + words(needs.entered()) + ". Lane closure: " + words(needs.inRoadway())
-                + ". Water discharge permit: " + words(needs.pumped()) + ".");
+        lines.add("Confined space entry: " + needed(needs.entered()) + ". Lane closure: " + needed(needs.inRoadway())
+                + ". Water discharge permit: " + needed(needs.pumped()) + ".");
         return lines;
     }
 
@@ -139,7 +154,7 @@ final class VaultWords {
 
     private String forcedAir() {
         VaultNeeds needs = use.needs();
-        return words(needs.airSupply())
+        return needed(needs.airSupply())
                 + needs.airSupplyReasons().stream()
                         .map(VaultWords::words)
                         .collect(Collectors.joining(" and ", " (", ")"));

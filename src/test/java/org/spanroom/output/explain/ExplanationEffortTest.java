@@ -86,7 +86,8 @@ class ExplanationEffortTest {
                 .contains(
                         "When to stop",
                         "The rod or camera does not pass",
-                        "does not move the innerduct at 2,902 N (652 lbf)")
+                        "does not move the innerduct at the PAUSE force of its pull",
+                        "A pull exceeds 2,902 N (652 lbf)")
                 .contains("hold force on a live cable exceeds 801 N (180 lbf)");
     }
 
