@@ -62,8 +62,8 @@ final class WktReader {
 
     /** The parser leaves a placeholder where it misses a character at the end, and some of its failures say nothing. */
     private static String reason(Exception failure) {
-        String said = String.valueOf(failure.getMessage());
-        return failure.getMessage() == null || PLACEHOLDER.matcher(said).find()
+        String said = failure.getMessage();
+        return said == null || PLACEHOLDER.matcher(said).find()
                 ? "it ends early, or a bracket, quote or comma is missing"
                 : said;
     }

@@ -65,9 +65,9 @@ public final class Condition {
 
     /** The parser lists every word that could have been there; where it stopped is enough. */
     private static UsageException unreadable(String text, Throwable problem) {
-        String said = problem instanceof StackOverflowError || problem.getMessage() == null
-                ? "it is nested too deep, or has a part that is none of ECQL."
-                : problem.getMessage();
+        String said = problem instanceof StackOverflowError
+                ? "its parentheses are nested too deep."
+                : String.valueOf(problem.getMessage());
         int list = said.indexOf("Was expecting");
         String where = (list < 0 ? said : said.substring(0, list))
                 .replaceAll("\\s*Parsing : .*", "")

@@ -1,5 +1,6 @@
 package org.spanroom.cli;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -284,6 +285,48 @@ class SheetsCommandTest {
                 }
             }
         }
+    }
+
+    /**
+     * Where two or more innerducts come out, the sleeves go in while the next to last one does, since the last one leaves no way in (common
+     * practice, no source); else they go in by rod.
+     */
+    @Test
+    void sleevesGoInWithTheNextToLastPullOrByRod() throws IOException {
+        var pulls = new TreeSet<Integer>();
+        for (String spanId : best(TOP)) {
+            JsonNode room = explained(spanId).get("room");
+            int out = room.get("innerducts_out").asInt();
+            int sleeves = room.get("sleeves").asInt();
+            if (sleeves == 0 || !pulls.add(Math.min(3, out))) {
+                continue;
+            }
+            String text = oneLine(textOf(us, spanId));
+
+            assertEquals(out > 1, text.contains("; sleeves in with pull " + (out - 1) + ". First ring-cut"), text);
+            assertEquals(out > 1, text.contains("with pull " + (out - 1) + ": " + sleeves + " sleeve"), text);
+            assertEquals(out == 1, text.contains("put in sleeves by rod"), text);
+        }
+        assertTrue(pulls.containsAll(List.of(2, 3)), "sheets have spans with two pulls and with more: " + pulls);
+    }
+
+    /** The limits of 29 CFR 1910.146(b), hazardous atmosphere (from memory), stand on each cover beside the blanks; what is not recorded counts as needed. */
+    @Test
+    void coversHaveTheLimitsOfAir() throws IOException {
+        // The two columns of a page are one text each here, which a PDF does not keep apart.
+        List<String> covers = us.htmlPages().stream()
+                .map(page -> oneLine(page.getTextContent()))
+                .filter(text -> text.contains(", page 1 of ") && text.contains("Air test"))
+                .toList();
+
+        assertFalse(covers.isEmpty());
+        assertThat(covers)
+                .allSatisfy(
+                        text -> assertThat(text)
+                                .contains(
+                                        "oxygen (O2) 19.5 to 23.5 %, flammable gas below 10 % of its lower flammable limit (LFL)"));
+        assertThat(covers).anySatisfy(text -> assertThat(text).contains("plan for it until checked"));
+        assertThat(covers).noneSatisfy(text -> assertThat(text).contains("Lane closure: not recorded"));
     }
 
     private static void demandForces(JsonNode tree, String end, boolean inUs, String text) {

@@ -8,10 +8,8 @@ import org.spanroom.model.Counted;
  * comma, is in the wrong column, and the last cell may be empty for that very reason.
  */
 public final class SurplusCells {
-    private static final String FIX =
-            "put a cell that contains the separator into quotes (\"), or remove separators at the end of the row";
-
-    public static final String REMEDY = "P" + FIX.substring(1) + ".";
+    public static final String REMEDY =
+            "Put a cell that contains the separator into quotes (\"), or remove separators at the end of the row.";
 
     private SurplusCells() {}
 
@@ -22,8 +20,8 @@ public final class SurplusCells {
                 : Optional.empty();
     }
 
-    /** Says the same with its remedy, as a part of a sentence. */
+    /** Says the same with its remedy, for tables whose reasons are one text. */
     public static Optional<String> problemAndRemedy(int cells, int headerCells) {
-        return problem(cells, headerCells).map(problem -> problem + "; " + FIX);
+        return problem(cells, headerCells).map(problem -> problem + ". " + REMEDY.substring(0, REMEDY.length() - 1));
     }
 }

@@ -58,11 +58,12 @@ public final class ExplanationText {
     }
 
     private void labeled(Item item, Place place) {
+        int width = Math.max(place.labelWidth(), item.label().length() + STEP);
         page.hanging(
                 place.indent() + place.labelWidth(),
-                "%s%-" + place.labelWidth() + "s%s",
+                "%s%-" + width + "s%s",
                 " ".repeat(place.indent()),
-                item.label().length() < place.labelWidth() ? item.label() : item.label() + "  ",
+                item.label(),
                 item.words());
     }
 }

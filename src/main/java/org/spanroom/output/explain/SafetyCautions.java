@@ -14,9 +14,13 @@ import org.spanroom.model.network.SpanEnd;
  * the government manuals that the methods name; they do not authorize entry.
  */
 public final class SafetyCautions {
-    /** The limits of air beside the places where it is recorded: 29 CFR 1910.146(b), hazardous atmosphere (from memory). */
+    /** 29 CFR 1910.146(b), hazardous atmosphere (from memory). */
+    private static final String OXYGEN_AND_FLAMMABLE =
+            "oxygen (O2) 19.5 to 23.5 %, flammable gas below 10 % of its lower flammable limit (LFL)";
+
+    /** The limits of air, for the places where it is recorded. */
     public static final String AIR_LIMITS =
-            "Limits: oxygen (O2) 19.5 to 23.5 %; flammable gas below 10 % of its lower flammable limit (LFL); toxic gas as the safety officer says.";
+            "Limits: " + OXYGEN_AND_FLAMMABLE + ", toxic gas below the limits that the safety officer sets.";
 
     private SafetyCautions() {}
 
@@ -26,7 +30,7 @@ public final class SafetyCautions {
                 "A vault may be a permit-required confined space: 29 CFR 1910.146; telecom manholes 1910.268(o);"
                         + " construction work 1926 subpart AA. The safety officer decides which applies.",
                 "Test the air before entry, after pumping, at each duct mouth when its plug comes out, and"
-                        + " continuously: oxygen 19.5 to 23.5 %, flammable gas below 10 % of its lower flammable limit (LFL), then toxic"
+                        + " continuously: " + OXYGEN_AND_FLAMMABLE + ", then toxic"
                         + " gas. Ventilation hours are for planning; they do not make a vault safe.",
                 "Keep an attendant outside, who does not enter, with a way to get an injured person out.",
                 "Set up traffic control before a cover is off; guard the opening at once."));

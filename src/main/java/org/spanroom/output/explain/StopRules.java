@@ -24,7 +24,7 @@ public final class StopRules {
         rules.add(
                 "The rod or camera does not pass, or shows a splice, grout, or a crushed or braided length: do not begin.");
         rules.add("The test pull over the first " + (units.isUs() ? "feet" : "meters")
-                + " does not move the innerduct at the PAUSE force of its pull: stop, and find out why.");
+                + " does not move the innerduct at the PAUSE force on its sheet: stop, and find out why.");
         rules.add("A pull exceeds " + force(mostPullN(explained.assessment().pull(), limits), units)
                 + ", or rises steadily where the duct is straight: stop.");
         if (isHeld(explained.span())) {

@@ -30,7 +30,7 @@ final class PullRows {
         return new LongTable<>(
                 "Order of pulls: out at " + duct.pullingEnd() + ", cables held at "
                         + duct.pullingEnd().opposite() + sleeves(duct)
-                        + ". First ring-cut what runs uncut through a vault.",
+                        + ". First ring-cut innerducts that run through a vault.",
                 "pulls",
                 HEADS,
                 duct.pulls(),
@@ -40,7 +40,7 @@ final class PullRows {
 
     private static String sleeves(DuctSheet duct) {
         return StepRows.pullWithSleeves(duct)
-                .map(pull -> "; sleeves go in with pull " + pull.turn())
+                .map(pull -> "; sleeves in with pull " + pull.turn())
                 .orElse("");
     }
 

@@ -141,7 +141,7 @@ class ContentsTableTest {
                 .singleElement()
                 .extracting(Finding::detail)
                 .isEqualTo(
-                        "line 2: it has 10 cells, and the header 9; put a cell that contains the separator into quotes (\"),"
+                        "line 2: it has 10 cells, and the header 9. Put a cell that contains the separator into quotes (\"),"
                                 + " or remove separators at the end of the row");
     }
 

@@ -86,7 +86,7 @@ class ExplanationEffortTest {
                 .contains(
                         "When to stop",
                         "The rod or camera does not pass",
-                        "does not move the innerduct at the PAUSE force of its pull",
+                        "does not move the innerduct at the PAUSE force on its sheet",
                         "A pull exceeds 2,902 N (652 lbf)")
                 .contains("hold force on a live cable exceeds 801 N (180 lbf)");
     }

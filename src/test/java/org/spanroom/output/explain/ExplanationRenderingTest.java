@@ -135,6 +135,17 @@ class ExplanationRenderingTest {
                 .hasMessageContaining("'cables'");
     }
 
+    /** A label that is wider than the column of labels pushes its value on, and the others stay in their column. */
+    @Test
+    void aLongLabelAndItsValueAreTwoBlanksApart() {
+        for (int length = 35; length < 60; length++) {
+            String label = "x".repeat(length);
+
+            assertThat(text(new ExplanationParts().text("a", "short", "one").text("b", label, "two")))
+                    .contains(label + "  two");
+        }
+    }
+
     private static String text(ExplanationParts parts) {
         return ExplanationText.write(parts.section("", "Title"));
     }

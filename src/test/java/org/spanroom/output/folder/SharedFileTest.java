@@ -56,6 +56,6 @@ class SharedFileTest {
                 .hasMessageContaining("which does not exist");
 
         assertThat(link).isSymbolicLink();
-        assertThat(folder).isDirectoryNotContaining("glob:**.csv.*");
+        assertThat(folder.resolve("not-mounted")).doesNotExist();
     }
 }
