@@ -36,7 +36,10 @@ public final class RecordedSpans {
     /** Version of the file: another one has columns of other names or meanings. */
     public static final int FORMAT = 5;
 
-    private static final String REMEDY = "Make the run again with this version.";
+    static final String REMEDY = "Make the run again with this version.";
+    /** A line across the 180th meridian goes on beyond it. */
+    private static final double MOST_LON_DEG = 360;
+    private static final double MOST_LAT_DEG = 90;
     private static final int BUFFER_BYTES = 1 << 16;
 
     private static final CSVFormat CSV = CSVFormat.RFC4180.builder().get();
@@ -45,13 +48,16 @@ public final class RecordedSpans {
     private final long rows;
     private final List<String> columns;
     private final boolean hasLine;
+    private final RecordedCells cells;
+    private boolean checked;
 
-    private RecordedSpans(Path file, long rows, List<String> header) {
+    private RecordedSpans(Path file, long rows, List<String> header, List<? extends Column<?>> known) {
         this.file = file;
         this.rows = rows;
         this.hasLine = header.contains(PackedCsvFile.LINE);
         this.columns =
                 header.stream().filter(name -> !name.equals(PackedCsvFile.LINE)).toList();
+        this.cells = new RecordedCells(file, columns, known);
     }
 
     /**
@@ -81,9 +87,10 @@ public final class RecordedSpans {
      * Opens the file of a run.
      *
      * @param run the record in the same folder
+     * @param known the columns that may be in the file, by whose ranges its cells are checked
      * @throws InputException if there is no such file, or another version of the program wrote it
      */
-    public static RecordedSpans open(RecordedRun run) {
+    public static RecordedSpans open(RecordedRun run, List<? extends Column<?>> known) {
         Path file = run.file().resolveSibling(FILE);
         if (!Files.isRegularFile(file)) {
             throw new InputException(file, "it is missing; later commands read the spans from it", REMEDY);
@@ -100,7 +107,7 @@ public final class RecordedSpans {
                     .findFirst()
                     .map(CSVRecord::toList)
                     .orElseThrow(() -> new InputException(file, "it is empty", REMEDY));
-            return new RecordedSpans(file, run.spans(), header);
+            return new RecordedSpans(file, run.spans(), header, known);
         } catch (IOException | UncheckedIOException failure) {
             throw unreadable(file, failure);
         }
@@ -117,12 +124,12 @@ public final class RecordedSpans {
     }
 
     /**
-     * Reads all spans in the order of the ranking.
+     * Reads all spans in the order of the ranking. The first time checks every cell, whatever is wanted of it.
      *
      * @param types the columns that may be in the file; one that is not among them is read as text
      * @param withLines whether the lines are wanted
      * @return how many there are
-     * @throws InputException if the file is damaged
+     * @throws InputException if the file is damaged, or a cell says what the program cannot have written
      */
     public long read(List<? extends Column<?>> types, boolean withLines, Consumer<Row> sink) {
         Column.Type[] kinds = kinds(types);
@@ -131,7 +138,9 @@ public final class RecordedSpans {
             var records = parser.iterator();
             records.next();
             while (records.hasNext()) {
-                sink.accept(row(records.next(), kinds, withLines));
+                CSVRecord record = records.next();
+                Row row = row(record, kinds, withLines);
+                sink.accept(row);
                 read++;
             }
         } catch (IOException | UncheckedIOException | IllegalArgumentException failure) {
@@ -140,6 +149,7 @@ public final class RecordedSpans {
         if (read != rows) {
             throw new InputException(file, "it has " + read + " spans, and run.json counts " + rows, REMEDY);
         }
+        checked = true;
         return read;
     }
 
@@ -155,23 +165,43 @@ public final class RecordedSpans {
         if (record.size() != kinds.length + (hasLine ? 1 : 0)) {
             throw new IllegalArgumentException("row " + record.getRecordNumber() + " has " + record.size() + " cells");
         }
+        if (!checked) {
+            cells.check(record);
+        }
         List<@Nullable Object> values = new ArrayList<>(kinds.length);
         for (int column = 0; column < kinds.length; column++) {
             values.add(Cells.value(record.get(column), kinds[column]));
         }
-        boolean line = withLines && hasLine && !record.get(kinds.length).isEmpty();
-        return new Row(values, line ? Optional.of(line(record.get(kinds.length))) : Optional.empty());
+        return new Row(values, withLines && hasLine ? line(record, kinds.length) : Optional.empty());
+    }
+
+    private Optional<Line> line(CSVRecord record, int column) {
+        String cell = record.get(column);
+        try {
+            return cell.isEmpty() ? Optional.empty() : Optional.of(line(cell));
+        } catch (IllegalArgumentException | IndexOutOfBoundsException notALine) {
+            throw cells.bad(record, PackedCsvFile.LINE, cell, "a line in degrees on WGS 84, as well-known text");
+        }
     }
 
     /** Reads what {@link PackedCsvFile} writes. */
     private static Line line(String wellKnownText) {
-        boolean hasZ = wellKnownText.startsWith("LINESTRING Z ");
+        boolean hasZ = wellKnownText.startsWith("LINESTRING Z (");
+        if (!hasZ && !wellKnownText.startsWith("LINESTRING (") || !wellKnownText.endsWith(")")) {
+            throw new IllegalArgumentException("no line");
+        }
         int open = wellKnownText.indexOf('(');
         double[] ordinates = Arrays.stream(wellKnownText
                         .substring(open + 1, wellKnownText.length() - 1)
                         .split("[, ]"))
                 .mapToDouble(Double::parseDouble)
                 .toArray();
+        int step = hasZ ? 3 : 2;
+        for (int at = 0; at + 1 < ordinates.length; at += step) {
+            if (!(Math.abs(ordinates[at]) <= MOST_LON_DEG && Math.abs(ordinates[at + 1]) <= MOST_LAT_DEG)) {
+                throw new IllegalArgumentException("not on the Earth");
+            }
+        }
         return Line.wrap(ordinates, hasZ);
     }
 

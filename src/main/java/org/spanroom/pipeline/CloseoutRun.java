@@ -16,7 +16,6 @@ import org.spanroom.finding.UsageException;
 import org.spanroom.input.fieldbook.CloseoutReader;
 import org.spanroom.input.fieldbook.CloseoutScope;
 import org.spanroom.input.fieldbook.FieldBookReader;
-import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.Counted;
 import org.spanroom.model.fieldwork.BookRow;
 import org.spanroom.model.fieldwork.FieldBook;
@@ -25,7 +24,6 @@ import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RecordedSpans;
 import org.spanroom.output.RunCode;
 import org.spanroom.output.columns.SpanColumns;
-import org.spanroom.output.columns.SpanLayout;
 
 /** Enters what a crew reported: the rows of a close-out file become entries of the field book, all of them or, if asked for, the good ones. */
 public final class CloseoutRun {
@@ -147,12 +145,10 @@ public final class CloseoutRun {
     }
 
     private static Set<String> read(RecordedRun run, Map<String, CloseoutScope.Ends> ends) {
-        RecordedSpans spans = RecordedSpans.open(run);
+        RecordedSpans spans = RecordedScores.open(run);
         var cells = new SpanCells(spans.columns());
         var vaults = new HashSet<String>();
-        var types = SpanColumns.all(new SpanLayout(List.of(), false, List.of(), ColumnGroup.all()))
-                .columns();
-        spans.read(types, false, row -> {
+        spans.read(RecordedScores.types(), false, row -> {
             String a = cells.text(row, SpanColumns.VAULT_A.name());
             String b = cells.text(row, SpanColumns.VAULT_B.name());
             vaults.add(a);

@@ -89,8 +89,8 @@ public final class CompareRun {
         RecordedRun firstRun = RecordedRun.read(first);
         RecordedRun secondRun = RecordedRun.read(second);
         List<String> differences = differences(firstRun, secondRun);
-        RecordedSpans before = RecordedSpans.open(firstRun);
-        RecordedSpans after = RecordedSpans.open(secondRun);
+        RecordedSpans before = RecordedScores.open(firstRun);
+        RecordedSpans after = RecordedScores.open(secondRun);
         progress.begin("compare spans", -1);
         SpanMatches matches = SpanMatches.of(named(before), named(after));
         var comparison = new Comparison();

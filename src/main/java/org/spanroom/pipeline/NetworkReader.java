@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
-import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.Line;
 import org.spanroom.model.effort.MoneyRange;
 import org.spanroom.model.network.SectionKey;
@@ -29,7 +28,6 @@ import org.spanroom.output.AboutFile;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RecordedSpans;
 import org.spanroom.output.columns.SpanColumns;
-import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.table.LayerOptions;
 
 /**
@@ -54,7 +52,7 @@ final class NetworkReader {
     private NetworkReader(Path folder, Set<String> ignoredGates) {
         this.run = RecordedRun.read(folder);
         this.config = ConfigReader.readRecorded(run.file());
-        this.spans = RecordedSpans.open(run);
+        this.spans = RecordedScores.open(run);
         this.lines = RecordedLines.of(folder, spans);
         this.cells = new SpanCells(spans.columns());
         this.offers = new RecordedOffers(cells, ignoredGates);
@@ -101,9 +99,7 @@ final class NetworkReader {
     }
 
     private Recorded read() {
-        var types = SpanColumns.all(new SpanLayout(List.of(), false, List.of(), ColumnGroup.all()))
-                .columns();
-        spans.read(types, true, this::add);
+        spans.read(RecordedScores.types(), true, this::add);
         var sections = new ArrayList<SectionOffer>();
         bySection.forEach((key, group) -> sections.add(section(key, group)));
         int samples = config.uncertainty().simulated()

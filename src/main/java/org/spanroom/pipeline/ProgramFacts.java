@@ -14,7 +14,6 @@ import java.util.function.Predicate;
 import org.spanroom.config.NearestWord;
 import org.spanroom.config.ProgramConfig;
 import org.spanroom.finding.InputException;
-import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.program.Closure;
 import org.spanroom.model.program.SpanFacts;
 import org.spanroom.model.rank.GateEffect;
@@ -23,7 +22,6 @@ import org.spanroom.output.RecordedSpans;
 import org.spanroom.output.columns.FieldCheckColumns;
 import org.spanroom.output.columns.PermitColumns;
 import org.spanroom.output.columns.SpanColumns;
-import org.spanroom.output.columns.SpanLayout;
 
 /** Reads what a program needs to know of the spans of a run. */
 final class ProgramFacts {
@@ -41,7 +39,7 @@ final class ProgramFacts {
         this.run = run;
         this.config = config;
         this.issuedByCrew = issuedByCrew;
-        this.spans = RecordedSpans.open(run);
+        this.spans = RecordedScores.open(run);
         this.lines = RecordedLines.of(run.file().resolveSibling(""), spans);
         this.cells = new SpanCells(spans.columns());
     }
@@ -65,10 +63,8 @@ final class ProgramFacts {
                 List.of("span_id", "unknown"),
                 row -> checks.computeIfAbsent(row.get(0), none -> new ArrayList<>())
                         .add(row.get(1)));
-        var types = SpanColumns.all(new SpanLayout(List.of(), false, List.of(), ColumnGroup.all()))
-                .columns();
         var facts = new LinkedHashMap<String, SpanFacts>();
-        spans.read(types, true, row -> {
+        spans.read(RecordedScores.types(), true, row -> {
             SpanFacts span = facts(row);
             facts.put(span.spanId(), span);
         });

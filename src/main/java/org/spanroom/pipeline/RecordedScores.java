@@ -6,6 +6,7 @@ import java.util.List;
 import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.Score;
+import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RecordedSpans;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
@@ -40,11 +41,17 @@ final class RecordedScores {
                 .toList();
     }
 
+    /** Opens the spans of a run, of whose columns all that may be there are known. */
+    static RecordedSpans open(RecordedRun run) {
+        return RecordedSpans.open(run, types());
+    }
+
     /** Returns the columns that a run may have written, with their types. */
     static List<Column<?>> types() {
         var layout = new SpanLayout(Ranking.criteria(), false, List.of(), ColumnGroup.all());
         var types = new ArrayList<Column<?>>(SpanColumns.all(layout).columns());
         types.add(StandingColumns.REASONS);
+        types.add(SpanColumns.FEASIBLE_DRAWS);
         return types;
     }
 

@@ -93,7 +93,7 @@ final class RecordedStandings {
     }
 
     private static void read(RecordedRun run, BiConsumer<String, RecordedStanding> sink) {
-        RecordedSpans spans = RecordedSpans.open(run);
+        RecordedSpans spans = RecordedScores.open(run);
         var types = new ArrayList<Column<?>>(List.of(StandingColumns.SPAN_ID, StandingColumns.RANK));
         types.addAll(RankConfidenceColumns.all());
         int id = spans.columns().indexOf(StandingColumns.SPAN_ID.name());

@@ -61,7 +61,7 @@ final class ReportSpansReader {
 
     private ReportSpansReader(RecordedRun run, RunConfig config, UnitSystem units, ReportLimits limits) {
         Path folder = run.file().resolveSibling("");
-        this.spans = RecordedSpans.open(run);
+        this.spans = RecordedScores.open(run);
         this.lines = RecordedLines.of(folder, spans);
         this.cells = new SpanCells(spans.columns());
         this.values = new ReportValues(config, spans.columns());

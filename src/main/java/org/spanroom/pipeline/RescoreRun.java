@@ -90,7 +90,7 @@ public final class RescoreRun {
         RunConfig recorded = ConfigReader.readRecorded(earlier.file());
         RunConfig config = options.apply(ConfigReader.withSection(recorded, "scoring", scoring));
         demandSameQuantities(recorded.scoring(), config.scoring(), scoring);
-        RecordedSpans recordedSpans = RecordedSpans.open(earlier);
+        RecordedSpans recordedSpans = RecordedScores.open(earlier);
         Optional<ReferenceSystem> asked = ConfiguredParts.askedCrs(config.output());
         OutputSettings settings = ConfiguredParts.settings(config, overwrite, asked.orElseGet(earlier::outputSystem));
         demandShapes(settings, recordedSpans);

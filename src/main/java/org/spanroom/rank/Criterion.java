@@ -34,7 +34,10 @@ enum Criterion {
             2,
             "epull",
             "ease_pull_pct",
-            own("epull_pct", "Utilization of the tightest pull limit at the better end; above 100 the pull fails."),
+            own(
+                    Double.MAX_VALUE,
+                    "epull_pct",
+                    "Utilization of the tightest pull limit at the better end; above 100 the pull fails."),
             (span, by) -> ifKnown(span, WorkingEnd.utilizationPercent(span))),
     /** All turning between the vaults, which makes every pull harder, that of the new cables too. */
     EASE_BENDS(
@@ -48,7 +51,7 @@ enum Criterion {
             0,
             "ewat",
             "ease_water_places",
-            own("ewat_n", "How many of three places have water: the duct and its two vaults."),
+            own(3, "ewat_n", "How many of three places have water: the duct and its two vaults."),
             (span, by) -> Quantities.wetPlaces(span.span())),
     EASE_ACCESS(
             "drawbacks",
@@ -56,6 +59,7 @@ enum Criterion {
             "eacc",
             "ease_access_drawbacks",
             own(
+                    4,
                     "eacc_n",
                     "How many access drawbacks the two vaults have: a kind and a surface that are hard to "
                             + "work at count at each end."),
@@ -80,7 +84,7 @@ enum Criterion {
             2,
             "know",
             "knowledge_pct",
-            own("know_pct", "Weighted share of the relevant values that is recorded, not assumed."),
+            own(100, "know_pct", "Weighted share of the relevant values that is recorded, not assumed."),
             (span, by) -> by.knowledgePercent(span.span())),
     /** Meters that one set-up at two vaults gives room on. */
     LENGTH("m", 3, "len", "length_m", (span, by) -> span.span().lengthM());
@@ -112,8 +116,8 @@ enum Criterion {
         scale = Math.pow(10, decimals);
     }
 
-    private static Optional<CriterionInfo.OwnColumn> own(String shortName, String meaning) {
-        return Optional.of(new CriterionInfo.OwnColumn(shortName, meaning));
+    private static Optional<CriterionInfo.OwnColumn> own(double most, String shortName, String meaning) {
+        return Optional.of(new CriterionInfo.OwnColumn(shortName, meaning, most));
     }
 
     private static double number(OptionalInt count) {

@@ -22,6 +22,7 @@ import org.spanroom.model.fieldwork.FieldFact;
 import org.spanroom.output.RecordedSpans;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 
 /** Writes small valid tables, configs and records for a coverage-guided fuzzer to begin with, and the words that they are made of. */
@@ -235,15 +236,20 @@ final class FuzzDocumentSeeds {
                         new SpanLayout(List.of(), false, List.of(), ColumnGroup.all()))
                 .columns();
         String header = columns.stream().map(Column::name).collect(Collectors.joining(","));
-        String row = columns.stream()
-                .map(column -> switch (column.type()) {
-                    case TEXT -> "a;b";
-                    case INTEGER -> "7";
-                    case REAL -> "1.5";
-                    case FLAG -> "true";
-                })
-                .collect(Collectors.joining(","));
+        String row = columns.stream().map(FuzzDocumentSeeds::cell).collect(Collectors.joining(","));
         return header + ",line_wkt\r\n" + (row + ",\"LINESTRING (1.5 2, 3 4)\"\r\n").repeat(2);
+    }
+
+    /** Returns a cell that goes together with all others: most are 0, and a text that has a range is empty. */
+    private static String cell(Column<?> column) {
+        if (column.range() instanceof CellRange.Numbers numbers) {
+            return column.type() == Column.Type.INTEGER ? numbers.accepts(0) ? "0" : "1" : "0.00";
+        }
+        return switch (column.type()) {
+            case TEXT -> column.range() == CellRange.UNDECLARED ? "a;b" : "";
+            case FLAG -> "true";
+            case INTEGER, REAL -> "0";
+        };
     }
 
     static String json(Object value) {

@@ -181,9 +181,9 @@ final class FuzzedDocument {
             }
             write(folder.resolve("run.json"), FuzzDocumentSeeds.runRecord(2));
             FuzzedFile.endsWell(file, () -> {
-                RecordedSpans spans = RecordedSpans.open(RecordedRun.read(folder));
                 var types = SpanColumns.all(new SpanLayout(List.of(), false, List.of(), ColumnGroup.all()))
                         .columns();
+                RecordedSpans spans = RecordedSpans.open(RecordedRun.read(folder), types);
                 var rows = new long[1];
                 spans.read(types, true, row -> rows[0]++);
                 assertThat(rows[0]).isEqualTo(2);

@@ -14,6 +14,10 @@ import java.util.Optional;
  */
 public record CriterionInfo(
         String key, String unit, int decimals, String stem, String quantityColumn, Optional<OwnColumn> ownColumn) {
-    /** A column of its own for a quantity. */
-    public record OwnColumn(String shortName, String meaning) {}
+    /**
+     * A column of its own for a quantity.
+     *
+     * @param most the largest quantity that there is; the smallest is 0
+     */
+    public record OwnColumn(String shortName, String meaning, double most) {}
 }

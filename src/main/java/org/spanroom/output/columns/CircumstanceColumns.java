@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.spanroom.model.network.Circumstances;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 
 /** The columns of the spans with recorded circumstances that matter before work. */
@@ -16,6 +17,7 @@ final class CircumstanceColumns {
                 Column.integer(
                         "circuits_at_risk",
                         "circuits",
+                        CellRange.COUNT,
                         "How many circuits the cables carry, as recorded.",
                         recorded(Circumstances::circuitsAtRisk)),
                 Column.text(
@@ -26,6 +28,7 @@ final class CircumstanceColumns {
                 Column.text(
                         "embargo_until",
                         "embargo",
+                        CellRange.DAY,
                         "Last day on which no work may disturb the cables, e.g. 2027-03-31.",
                         recorded(c -> c.embargoUntil().map(LocalDate::toString))));
     }

@@ -8,6 +8,7 @@ import org.spanroom.model.network.EndFacts;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 
 /** The columns of the spans with what is recorded of the duct at the two vaults. */
@@ -26,16 +27,25 @@ final class EndFactColumns {
                         "slack_a_m",
                         "slack_a_m",
                         2,
+                        CellRange.AMOUNT,
                         "Recorded slack of each live cable of this duct at vault A. It takes precedence over that of "
                                 + "the vault.",
                         facts(SpanEnd.A, EndFacts::slackM)),
-                Column.real("slack_b_m", "slack_b_m", 2, "The same at vault B.", facts(SpanEnd.B, EndFacts::slackM)),
+                Column.real(
+                        "slack_b_m",
+                        "slack_b_m",
+                        2,
+                        CellRange.AMOUNT,
+                        "The same at vault B.",
+                        facts(SpanEnd.B, EndFacts::slackM)),
                 Column.integer(
                         "uncut_a",
                         "uncut_a",
+                        CellRange.COUNT,
                         "Innerducts recorded as running uncut through vault A; empty where nothing is recorded.",
                         row -> uncut(row, SpanEnd.A)),
-                Column.integer("uncut_b", "uncut_b", "The same at vault B.", row -> uncut(row, SpanEnd.B)));
+                Column.integer(
+                        "uncut_b", "uncut_b", CellRange.COUNT, "The same at vault B.", row -> uncut(row, SpanEnd.B)));
     }
 
     private static Function<RankedSpan, Object> facts(SpanEnd end, Function<EndFacts, Object> cell) {

@@ -5,10 +5,12 @@ import static java.util.stream.Collectors.joining;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.spanroom.model.fieldwork.WorkStatus;
 import org.spanroom.model.network.FieldRecord;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 
 /** The columns of the spans that only a run with a field book has. */
@@ -27,18 +29,21 @@ public final class FieldRecordColumns {
                 Column.text(
                         "work_status",
                         "work_stat",
+                        CellRange.oneOf(Stream.of(WorkStatus.values()).map(WorkStatus::key)),
                         "How far the work on the span is, as reported in the field book: planned, permitted, in_work, done or "
                                 + "stopped. A core column where the run has a field book, and only there.",
                         reported(record -> record.status().map(WorkStatus::key))),
                 Column.text(
                         "work_status_day",
                         "work_day",
+                        CellRange.DAY,
                         "Day on which work_status was reported. Only where the run has a field book.",
                         reported(record -> record.statusDay().map(String::valueOf))),
                 Column.real(
                         "blocked_at_m",
                         "blocked_m",
                         1,
+                        CellRange.AMOUNT,
                         "Distance of a reported obstruction from vault_a along the span; of one that was measured from vault_b, the "
                                 + "length less that distance. Only where the run has a field book.",
                         row -> blockedFromAM(row.span())),

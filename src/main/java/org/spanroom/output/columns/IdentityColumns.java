@@ -3,9 +3,12 @@ package org.spanroom.output.columns;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 
 /** The columns that say which span a row is, and what is recorded of its duct. */
@@ -19,6 +22,7 @@ final class IdentityColumns {
                 Column.integer(
                         "bank_place",
                         "bank_place",
+                        CellRange.WHOLE,
                         "Place beside the other ducts of its section by the names of the ducts, for drawing them side by "
                                 + "side: 0 in the middle, positive to the right of the line as drawn. No surveyed position.",
                         RankedSpan::bankPlace),
@@ -34,6 +38,7 @@ final class IdentityColumns {
                 Column.text(
                         "condition",
                         "condition",
+                        CellRange.oneOf(Stream.of(Condition.values()).map(IdentityColumns::word)),
                         "Recorded state of the bore: sound, oval, collapsed, blocked or unknown.",
                         duct(d -> word(d.condition()))),
                 Column.flag("flooded", "flooded", "Whether the duct is recorded as flooded.", duct(Duct::flooded)),
@@ -41,6 +46,7 @@ final class IdentityColumns {
                 Column.integer(
                         "year_installed",
                         "year_inst",
+                        CellRange.WHOLE,
                         "Year in which the duct was laid, as recorded.",
                         duct(Duct::installedYear)));
     }

@@ -6,11 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.spanroom.model.effort.BuildMethod;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.effort.NewBuild;
+import org.spanroom.model.effort.Surface;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.SpanOffer;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 
 /** The columns of the spans about the cost of recovery and of new build; empty where no innerduct comes out. */
@@ -19,6 +23,7 @@ public final class MoneyColumns {
             "recovery_money",
             "recov_mon",
             2,
+            CellRange.AMOUNT,
             "Cost of recovery, all items, with all rates at their values.",
             effort(Effort::recoveryMoney));
 
@@ -26,6 +31,7 @@ public final class MoneyColumns {
             "build_money",
             "bld_money",
             2,
+            CellRange.AMOUNT,
             "Cost of new build for the positions needed, with all rates at their values.",
             effort(Effort::newBuildMoney));
 
@@ -80,11 +86,13 @@ public final class MoneyColumns {
                 Column.text(
                         "build_method",
                         "bld_method",
+                        CellRange.oneOf(Stream.of(BuildMethod.values()).map(BuildMethod::key)),
                         "The cheapest way to lay new ducts on the same path.",
                         build(build -> build.method().key())),
                 Column.text(
                         "build_surface",
                         "bld_surf",
+                        CellRange.oneOf(Stream.of(Surface.values()).map(Surface::key)),
                         "Surface that they would be laid in: roadway, sidewalk or verge.",
                         effort(effort -> effort.quantities().surface().key())),
                 Column.flag(
@@ -95,16 +103,28 @@ public final class MoneyColumns {
                 Column.integer(
                         "positions_needed",
                         "needed",
+                        CellRange.COUNT,
                         "Positions that new build is priced for: those gained, up to room.demand_positions.",
                         effort(effort -> effort.quantities().positionsNeeded())),
                 Column.integer(
-                        "build_ducts", "bld_ducts", "New ducts for the positions needed.", build(NewBuild::ducts)),
+                        "build_ducts",
+                        "bld_ducts",
+                        CellRange.COUNT,
+                        "New ducts for the positions needed.",
+                        build(NewBuild::ducts)),
                 NEW_BUILD_MONEY,
                 NEW_BUILD_LOW,
                 NEW_BUILD_LIKELY,
                 NEW_BUILD_HIGH,
-                Column.real("trench_avoided_m", "trench_m", 1, "Open trench avoided.", build(NewBuild::trenchM)),
-                Column.real("bore_avoided_m", "bore_m", 1, "Boring avoided.", build(NewBuild::boreM)));
+                Column.real(
+                        "trench_avoided_m",
+                        "trench_m",
+                        1,
+                        CellRange.AMOUNT,
+                        "Open trench avoided.",
+                        build(NewBuild::trenchM)),
+                Column.real(
+                        "bore_avoided_m", "bore_m", 1, CellRange.AMOUNT, "Boring avoided.", build(NewBuild::boreM)));
     }
 
     /** Of one new duct, whatever recovery gains: what programs of work start from. */
@@ -113,12 +133,14 @@ public final class MoneyColumns {
                 Column.integer(
                         "new_duct_positions",
                         "new_pos",
+                        CellRange.COUNT,
                         "Cables that one new duct on the same path takes.",
                         offer(offer -> offer.newDuct().positions())),
                 Column.real(
                         "new_duct_money",
                         "new_money",
                         2,
+                        CellRange.AMOUNT,
                         "Cost of one new duct on the same path, with its trench or bore, sleeves, permits and engineering, "
                                 + "whatever recovery gains.",
                         offer(offer -> offer.newDuct().firstMoney())),
@@ -126,6 +148,7 @@ public final class MoneyColumns {
                         "further_duct_money",
                         "new_more",
                         2,
+                        CellRange.AMOUNT,
                         "Cost of each additional new duct in the same trench or bore.",
                         offer(offer -> offer.newDuct().furtherMoney())));
     }
@@ -136,6 +159,7 @@ public final class MoneyColumns {
                         "saving_money",
                         "saving",
                         2,
+                        CellRange.NUMBER,
                         "Cost of new build minus cost of recovery, with all rates at their values; the score "
                                 + "uses it per unit of money spent.",
                         effort(Effort::savingMoney)),
@@ -146,6 +170,7 @@ public final class MoneyColumns {
                         "saving_ratio",
                         "saving_rat",
                         3,
+                        CellRange.NUMBER,
                         "Money saved for each unit of money spent on recovery.",
                         effort(Effort::savingRatio)));
     }
@@ -156,24 +181,28 @@ public final class MoneyColumns {
                         "recovery_money_per_cable",
                         "rec_cable",
                         2,
+                        CellRange.NOT_NEGATIVE,
                         "Cost of recovery for each position gained.",
                         effort(Effort::recoveryMoneyPerCable)),
                 Column.real(
                         "build_money_per_cable",
                         "bld_cable",
                         2,
+                        CellRange.NOT_NEGATIVE,
                         "Cost of new build for each position needed.",
                         effort(Effort::newBuildMoneyPerCable)),
                 Column.real(
                         "recovery_money_per_cable_m",
                         "rec_cab_m",
                         2,
+                        CellRange.NOT_NEGATIVE,
                         "Cost of recovery per meter of position gained.",
                         effort(Effort::recoveryMoneyPerCableM)),
                 Column.real(
                         "build_money_per_cable_m",
                         "bld_cab_m",
                         2,
+                        CellRange.NOT_NEGATIVE,
                         "Cost of new build per meter of position needed.",
                         effort(Effort::newBuildMoneyPerCableM)));
     }
@@ -184,21 +213,22 @@ public final class MoneyColumns {
 
     private static Column<RankedSpan> low(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
         String meaning = "Its low value: the lower configured percentile of the joint draws of the rates.";
-        return Column.real(name, shortName, 2, meaning, money(cell));
+        return Column.real(name, shortName, 2, drawn(name), meaning, money(cell));
     }
 
     private static Column<RankedSpan> likely(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
-        return Column.real(
-                name, shortName, 2, "Its likely value: the median of the joint draws of the rates.", money(cell));
+        String meaning = "Its likely value: the median of the joint draws of the rates.";
+        return Column.real(name, shortName, 2, drawn(name), meaning, money(cell));
     }
 
     private static Column<RankedSpan> high(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
-        return Column.real(
-                name,
-                shortName,
-                2,
-                "Its high value: the upper configured percentile of the joint draws of the rates.",
-                money(cell));
+        String meaning = "Its high value: the upper configured percentile of the joint draws of the rates.";
+        return Column.real(name, shortName, 2, drawn(name), meaning, money(cell));
+    }
+
+    /** Only a saving can be below zero. */
+    private static CellRange drawn(String name) {
+        return name.startsWith("saving") ? CellRange.NUMBER : CellRange.AMOUNT;
     }
 
     private static Function<RankedSpan, Object> money(ToDoubleFunction<MoneyRanges> cell) {

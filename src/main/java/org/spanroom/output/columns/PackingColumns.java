@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.spanroom.model.bore.CrossSection;
 import org.spanroom.model.bore.PackingOutcome;
 import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 
 /** The columns of a span that come from packing its cross-section. */
@@ -44,12 +46,14 @@ final class PackingColumns {
                 Column.text(
                         "packing_before",
                         "pack_bef",
+                        CellRange.oneOf(Stream.of(PackingOutcome.values()).map(PackingOutcome::key)),
                         "Whether the recorded contents go into the bore: fits, does_not_fit (proved) or undecided.",
                         section(s -> s.before().outcome().key())),
                 Column.real(
                         "margin_before_mm",
                         "marg_bef",
                         2,
+                        CellRange.NUMBER,
                         "Spare inside diameter: how much smaller the bore could be, at least, and still take "
                                 + "them; negative: how much too small it is.",
                         section(s -> s.before().marginMm())),
@@ -57,6 +61,7 @@ final class PackingColumns {
                         "gap_before_mm",
                         "gap_bef",
                         2,
+                        CellRange.NUMBER,
                         "Where packing_before is undecided: the bore that the best known arrangement needs "
                                 + "minus the largest proven minimum bore.",
                         PackingColumns::gapMm));
@@ -67,23 +72,27 @@ final class PackingColumns {
                 Column.text(
                         "packing_after",
                         "pack_aft",
+                        CellRange.oneOf(Stream.of(PackingOutcome.values()).map(PackingOutcome::key)),
                         "The same for the cables that stay and the new ones; empty where nothing is recovered.",
                         recovered(choice -> choice.after().outcome().key())),
                 Column.real(
                         "margin_after_mm",
                         "marg_aft",
                         2,
+                        CellRange.NUMBER,
                         "The same margin with the new cables in place, in addition to the bore allowance.",
                         recovered(choice -> choice.after().marginMm())),
                 Column.text(
                         "next_sleeve",
                         "next_slv",
+                        CellRange.oneOf(Stream.of(PackingOutcome.values()).map(PackingOutcome::key)),
                         "Whether one additional sleeve fits, where packing is the binding rule.",
                         recovered(choice -> choice.nextSleeve().map(PackingOutcome::key))),
                 Column.real(
                         "jam_ratio",
                         "jam_ratio",
                         2,
+                        CellRange.NOT_NEGATIVE,
                         "Jam ratio of three or more equal innerducts: 1.05 times the bore over their outside "
                                 + "diameter; from 2.8 to 3.2 they may jam.",
                         PackingColumns::jamRatio),

@@ -15,6 +15,7 @@ import org.spanroom.model.permit.Zone;
 import org.spanroom.model.permit.ZoneRule;
 import org.spanroom.model.permit.ZoneTouch;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 
 /** The columns of spans and vaults about the permit zones they lie in, and which permits follow. */
@@ -26,6 +27,7 @@ public final class PermitColumns {
     public static final Column<RankedSpan> ZONE_DATES = Column.text(
             "zone_dates",
             "zone_dates",
+            new CellRange.Texts("zones, each as kind first/last day, joined by ;", PermitColumns::isZoneDates),
             "Zones with a first or last day that a vault of the span is in, also those that have not "
                     + "begun: kind, first day, last day, e.g. event 2027-05-01/2027-05-09; joined by ;. An open "
                     + "end is ..",
@@ -37,7 +39,30 @@ public final class PermitColumns {
                     .distinct()
                     .collect(joining(";"))));
 
+    private static final String FOR_GOOD = "for_good";
+    private static final CellRange LAST_DAY = new CellRange.Texts(
+            CellRange.DAY.expected() + ", or " + FOR_GOOD, text -> text.equals(FOR_GOOD) || CellRange.isDay(text));
+
     private PermitColumns() {}
+
+    /** Returns whether a text is what {@link #ZONE_DATES} has. */
+    private static boolean isZoneDates(String text) {
+        for (String zone : text.split(";", -1)) {
+            int space = zone.lastIndexOf(' ');
+            int slash = zone.indexOf('/', space + 1);
+            if (space < 1
+                    || slash < 0
+                    || !isEnd(zone.substring(space + 1, slash))
+                    || !isEnd(zone.substring(slash + 1))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isEnd(String day) {
+        return day.equals(OPEN_END) || CellRange.isDay(day);
+    }
 
     static List<Column<RankedSpan>> all() {
         var columns = new ArrayList<>(zones());
@@ -75,6 +100,7 @@ public final class PermitColumns {
                         "zone_any_m",
                         "z_any_m",
                         3,
+                        CellRange.AMOUNT,
                         "Meters of the span inside any zone; where zones overlap they count once.",
                         permits(Permits::lengthM)));
     }
@@ -108,22 +134,26 @@ public final class PermitColumns {
                 Column.integer(
                         "permits_avoided_count",
                         "avoided_n",
+                        CellRange.COUNT,
                         "How many these are.",
                         permits(p -> p.avoided().size())),
                 Column.integer(
                         "recovery_lead_days",
                         "lead_recov",
+                        CellRange.COUNT,
                         "Days until the permits that recovery needs are issued, if all are applied for on the "
                                 + "same day.",
                         recovery(Permits::recoveryLeadDays)),
                 Column.integer(
                         "new_build_lead_days",
                         "lead_build",
+                        CellRange.COUNT,
                         "The same for a new build, without waiting for the end of a ban on cutting.",
                         permits(Permits::newBuildLeadDays)),
                 Column.integer(
                         "lead_avoided_days",
                         "lead_days",
+                        CellRange.WHOLE,
                         "How many days earlier the permits for recovery are issued than those for new build.",
                         EffortColumns.effort(effort -> effort.quantities().leadDaysAvoided())));
     }
@@ -141,11 +171,13 @@ public final class PermitColumns {
                         rule.shown().column() + "_m",
                         rule.shown().shortColumn() + "_m",
                         3,
+                        CellRange.AMOUNT,
                         rule.shown().spanMeaning(),
                         permits(p -> meters(p, rule))),
                 Column.text(
                         rule.shown().column() + "_until",
                         rule.shown().shortColumn() + "_to",
+                        LAST_DAY,
                         "Last day of the ban that ends last; for_good where a ban has no last day.",
                         permits(p -> until(p, rule))));
     }
@@ -175,7 +207,7 @@ public final class PermitColumns {
     /** Returns the last day of a rule on the span, as a column has it. */
     public static String until(Permits permits, ZoneRule rule) {
         return permits.findPart(rule)
-                .map(part -> part.until().map(LocalDate::toString).orElse("for_good"))
+                .map(part -> part.until().map(LocalDate::toString).orElse(FOR_GOOD))
                 .orElse("");
     }
 

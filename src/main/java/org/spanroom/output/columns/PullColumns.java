@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.pull.EndReason;
 import org.spanroom.model.pull.Friction;
@@ -19,6 +20,7 @@ import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.pull.PullAssumption;
 import org.spanroom.model.pull.PullOutcome;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 
 /** The columns of the spans about whether the innerducts can come out, from which end, and what that takes. */
@@ -52,16 +54,19 @@ public final class PullColumns {
                 Column.text(
                         "pull_outcome",
                         "pull_out",
+                        CellRange.oneOf(Stream.of("both", "a", "b", "neither", "none")),
                         "Ends at which every innerduct can be pulled out: both, a, b or neither; none where the duct has no innerduct to pull.",
                         pull(p -> p.outcome().key())),
                 Column.text(
                         "pull_better_end",
                         "pull_end",
+                        CellRange.oneOf(Stream.of(SpanEnd.values()).map(SpanEnd::key)),
                         "Better end to pull the innerducts out at: a (vault_a) or b (vault_b).",
                         pull(p -> p.outcome().findBetterEnd().map(SpanEnd::key))),
                 Column.text(
                         "pull_end_reason",
                         "pull_why",
+                        CellRange.oneOf(Stream.of(EndReason.values()).map(EndReason::key)),
                         "Why that end: only_end, least_used, better_site (off the roadway or with machine "
                                 + "access, and hardly"
                                 + " more used), less_force or both_equal.",
@@ -75,11 +80,13 @@ public final class PullColumns {
                         "pull_utilization_pct",
                         "pull_util",
                         1,
+                        CellRange.NOT_NEGATIVE,
                         "Utilization of the tightest limit at the better end; above 100 the pull fails.",
                         pull(p -> p.outcome().findTightest().map(LimitUse::utilizationPercent))),
                 Column.text(
                         "pull_tightest_limit",
                         "pull_tight",
+                        CellRange.oneOf(Stream.of(LimitKind.values()).map(LimitKind::key)),
                         "That limit.",
                         pull(p ->
                                 p.outcome().findTightest().map(use -> use.kind().key()))),
@@ -87,6 +94,7 @@ public final class PullColumns {
                         "pull_later_pct",
                         "pull_later",
                         1,
+                        CellRange.NOT_NEGATIVE,
                         "The same if the positions beside the innerducts (positions_now_beside) are filled with "
                                 + "cables first: their weight rests on every innerduct that is pulled later. "
                                 + "Empty where there are none.",
@@ -97,6 +105,7 @@ public final class PullColumns {
                 Column.integer(
                         "pull_count",
                         "pulls",
+                        CellRange.COUNT,
                         "How many innerducts are to be pulled, one row each in the table pulls.",
                         pull(p -> p.pulls().size())));
     }
@@ -106,40 +115,47 @@ public final class PullColumns {
                 Column.text(
                         "pull_failing_limit",
                         "fail_limit",
+                        CellRange.oneOf(Stream.of(LimitKind.values()).map(LimitKind::key)),
                         "The limit that fails: at the better end if the pull is possible from neither, "
                                 + "otherwise at the other end.",
                         failing(use -> use.kind().key())),
                 Column.text(
                         "pull_failing_limits",
                         "fail_all",
+                        CellRange.listOf(Stream.of(LimitKind.values()).map(LimitKind::key)),
                         "Every limit that fails for any innerduct at the better end, joined by ;.",
                         pull(p -> p.failingLimits().stream().map(LimitKind::key).collect(joining(";")))),
                 Column.text(
                         "pull_failing_end",
                         "fail_end",
+                        CellRange.oneOf(Stream.of(SpanEnd.values()).map(SpanEnd::key)),
                         "The end at which that innerduct would come out: a or b.",
                         pull(p -> findFailingEnd(p.outcome()).map(SpanEnd::key))),
                 Column.real(
                         "pull_failing_at_m",
                         "fail_at_m",
                         2,
+                        CellRange.NOT_NEGATIVE,
                         "Where it fails, as distance along the span from vault_a.",
                         failing(LimitUse::atM)),
                 Column.real(
                         "pull_failing_found_in_unit",
                         "fail_found",
                         2,
+                        CellRange.NOT_NEGATIVE,
                         "What is found there, breakaway included, in the unit of pull_failing_unit.",
                         failing(use -> inUnit(use, use.foundSi()))),
                 Column.real(
                         "pull_failing_allowed_in_unit",
                         "fail_allow",
                         2,
+                        CellRange.NOT_NEGATIVE,
                         "What is allowed there: a maximum, or for a radius or slack a minimum.",
                         failing(use -> inUnit(use, use.allowedSi()))),
                 Column.text(
                         "pull_failing_unit",
                         "fail_unit",
+                        CellRange.oneOf(Stream.of(LimitKind.values()).map(PullColumns::unit)),
                         "Unit of both: N, N/m, m or degrees.",
                         failing(use -> unit(use.kind()))));
     }
@@ -150,6 +166,7 @@ public final class PullColumns {
                         "pull_" + friction.key() + "_n",
                         "pull_" + shortWord(friction) + "_n",
                         1,
+                        CellRange.NOT_NEGATIVE,
                         "Largest steady pull on an innerduct that comes out at the better end, friction "
                                 + friction.key() + ".",
                         atBetterEnd((p, end) -> p.largestPullN(end, friction))),
@@ -157,6 +174,7 @@ public final class PullColumns {
                         "hold_" + friction.key() + "_n",
                         "hold_" + shortWord(friction) + "_n",
                         1,
+                        CellRange.NOT_NEGATIVE,
                         "Largest force that holds the cables of an innerduct during that pull, at the opposite end.",
                         atBetterEnd((p, end) -> p.largestHoldN(end, friction))));
     }
@@ -167,6 +185,7 @@ public final class PullColumns {
                         "pull_out_at_" + end.key() + "_n",
                         "pull_" + end.key() + "_n",
                         1,
+                        CellRange.NOT_NEGATIVE,
                         "Largest steady pull on an innerduct that comes out at end " + end.key()
                                 + ", in the state of pull_friction.",
                         pull(p -> present(p, p.largestPullN(end, p.judgedBy())))),
@@ -174,6 +193,7 @@ public final class PullColumns {
                         "hold_for_" + end.key() + "_n",
                         "hold_" + end.key() + "_n",
                         1,
+                        CellRange.NOT_NEGATIVE,
                         "Largest force that holds the cables of an innerduct during that pull, at end "
                                 + end.opposite().key() + ".",
                         pull(p -> present(p, p.largestHoldN(end, p.judgedBy())))));
@@ -184,16 +204,19 @@ public final class PullColumns {
                 Column.text(
                         "pull_friction",
                         "pull_frict",
+                        CellRange.oneOf(Stream.of(Friction.values()).map(Friction::key)),
                         "Friction state that the outcome applies to: lubricated, dry or bad.",
                         pull(p -> p.pulls().isEmpty() ? "" : p.judgedBy().key())),
                 Column.text(
                         "pull_warnings",
                         "pull_warn",
+                        CellRange.listOf(Stream.of(LimitKind.values()).map(LimitKind::key)),
                         "Limits whose warning value is exceeded, joined by ;.",
                         pull(p -> p.warnings().stream().map(LimitKind::key).collect(joining(";")))),
                 Column.text(
                         "pull_assumptions",
                         "pull_assum",
+                        CellRange.listOf(Stream.of(PullAssumption.values()).map(PullAssumption::key)),
                         "Assumptions on which the forces are based, as keys joined by ;.",
                         pull(p -> p.assumptions().stream()
                                 .map(PullAssumption::key)

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.spanroom.model.rank.RankConfidence;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 
 /** The columns of the spans that say how certain a rank is; empty for an excluded span, and where nothing was simulated. */
@@ -13,6 +14,7 @@ public final class RankConfidenceColumns {
             "feasible_chance_pct",
             "feas_pct",
             1,
+            CellRange.PERCENT,
             "Chance that every innerduct can be pulled and room is gained, with assumed and uncertain values varied.",
             percent(RankConfidence::feasibleRatio));
 
@@ -21,6 +23,7 @@ public final class RankConfidenceColumns {
             "top_chance_pct",
             "top_pct",
             1,
+            CellRange.PERCENT,
             "Chance that the span is in the top of the ranking: the first uncertainty.top_count spans.",
             percent(RankConfidence::topRatio));
 
@@ -33,12 +36,14 @@ public final class RankConfidenceColumns {
                         "score_low_points",
                         "score_low",
                         2,
+                        CellRange.PERCENT,
                         "10th percentile of the simulated score.",
                         cell(RankConfidence::scoreLowPoints)),
                 Column.real(
                         "score_high_points",
                         "score_high",
                         2,
+                        CellRange.PERCENT,
                         "90th percentile of the simulated score.",
                         cell(RankConfidence::scoreHighPoints)),
                 TOP);

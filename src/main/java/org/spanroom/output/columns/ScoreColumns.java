@@ -8,6 +8,7 @@ import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.CriterionInfo.OwnColumn;
 import org.spanroom.model.rank.Ranked;
 import org.spanroom.model.rank.Score;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 
 /** The columns of the quantities that a score judges and no other part of the table shows. */
@@ -31,14 +32,20 @@ final class ScoreColumns {
                 ? Column.integer(
                         criterion.quantityColumn(),
                         own.shortName(),
+                        range(own),
                         own.meaning(),
                         row -> part(row, criterion, place, Score.Part::quantityInUnit))
                 : Column.real(
                         criterion.quantityColumn(),
                         own.shortName(),
                         criterion.decimals(),
+                        range(own),
                         own.meaning(),
                         row -> part(row, criterion, place, Score.Part::quantityInUnit));
+    }
+
+    private static CellRange range(OwnColumn own) {
+        return new CellRange.Numbers(0, own.most());
     }
 
     /** Scores of one ranking have their parts at the same places; one from elsewhere may have none. */

@@ -10,13 +10,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.Term;
 import org.spanroom.model.bore.Room;
+import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.SpanOffer;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 import org.spanroom.output.table.GeometryKind;
 import org.spanroom.output.table.Shape;
@@ -37,15 +40,22 @@ public final class SpanColumns {
             "length_m",
             "length_m",
             3,
+            CellRange.AMOUNT,
             "Length used in the calculation: drawn, or recorded where the config says so.",
             span(Span::lengthM));
 
     public static final Column<RankedSpan> DRAWN_LENGTH = Column.real(
-            "drawn_length_m", "drawn_m", 3, "Length of the drawn line on the ground.", span(Span::drawnLengthM));
+            "drawn_length_m",
+            "drawn_m",
+            3,
+            CellRange.AMOUNT,
+            "Length of the drawn line on the ground.",
+            span(Span::drawnLengthM));
 
     public static final Column<RankedSpan> POSITIONS_NOW = Column.integer(
             "positions_now",
             "pos_now",
+            CellRange.COUNT,
             "Design cables that the duct can take today with all contents left in place: in empty innerducts, "
                     + "in free cells of existing sleeves, and beside the contents. Reserved positions do not "
                     + "count; empty where the contents are unknown.",
@@ -54,6 +64,7 @@ public final class SpanColumns {
     public static final Column<RankedSpan> POSITIONS_GAINED = Column.integer(
             "positions_gained",
             "pos_gain",
+            CellRange.WHOLE,
             "Positions that recovery adds: positions_after minus positions_now.",
             room(Room::positionsGained));
 
@@ -82,6 +93,7 @@ public final class SpanColumns {
     public static final Column<RankedSpan> POSITIONS_AFTER = Column.integer(
             "positions_after",
             "pos_after",
+            CellRange.COUNT,
             "The same count after the proposed innerducts are removed; equal to positions_now where none can be "
                     + "removed.",
             room(Room::positionsAfter));
@@ -90,6 +102,7 @@ public final class SpanColumns {
     public static final Column<RankedSpan> CONTENTS_SOURCE = Column.text(
             "contents_source",
             "cont_src",
+            CellRange.oneOf(Stream.of(ContentsSource.values()).map(ContentsSource::key)),
             "Source of the duct contents: recorded, assumed (the number of innerducts or cables comes from the "
                     + "config, so every result that depends on it is an assumption) or unknown.",
             duct(d -> d.contentsSource().key()));
@@ -97,6 +110,7 @@ public final class SpanColumns {
     public static final Column<RankedSpan> ASSUMED = Column.text(
             "assumed",
             "assumed",
+            CellRange.listOf(Stream.of(Term.values()).map(Term::key)),
             "Terms that were not recorded, or whose recorded value was rejected, so that the configured default "
                     + "was used, joined by ;.",
             duct(d -> terms(d.assumed())));
@@ -194,6 +208,7 @@ public final class SpanColumns {
     public static final Column<RankedSpan> FEASIBLE_DRAWS = Column.text(
             "feasible_draws",
             "feas_draws",
+            CellRange.HEXADECIMAL,
             "In which of the first 64 samples of the simulation recovery works, as a hexadecimal number: bit 0 is the first "
                     + "sample; empty if in none. Of spans that are excluded for now only, too.",
             row -> row.offer()

@@ -7,6 +7,7 @@ import java.util.List;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.Exclusion;
 import org.spanroom.model.rank.Ranked;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 
 /**
@@ -17,19 +18,21 @@ public final class StandingColumns {
     public static final Column<Ranked> SPAN_ID = Column.text(
             "span_id", "span_id", "Name of the span, the same in every run on the same data.", Ranked::spanId);
 
-    public static final Column<Ranked> RANK =
-            Column.integer("rank", "rank", "Place in the ranking, 1 for the best; empty if excluded.", Ranked::rank);
+    public static final Column<Ranked> RANK = Column.integer(
+            "rank", "rank", CellRange.PLACE, "Place in the ranking, 1 for the best; empty if excluded.", Ranked::rank);
 
     public static final Column<Ranked> SCORE = Column.real(
             "score_points",
             "score_pts",
             2,
+            CellRange.PERCENT,
             "Score out of 100, the sum of its parts.",
             row -> row.score().totalPoints());
 
     public static final Column<Ranked> EXCLUSION = Column.text(
             "exclusion",
             "exclusion",
+            CellRange.KEYS,
             "Why the span is not ranked, as a key; empty if it is ranked. If several reasons apply, the most "
                     + "basic one.",
             row -> row.verdict().findFirst().map(Exclusion::key));
@@ -46,12 +49,14 @@ public final class StandingColumns {
     public static final Column<Ranked> REASONS = Column.text(
             "reasons",
             "reasons",
+            CellRange.KEYS,
             "Every reason why the span is not ranked, as keys joined by ;.",
             row -> row.verdict().exclusions().stream().map(Exclusion::key).collect(joining(";")));
 
     public static final Column<Ranked> CAUTIONS = Column.text(
             "cautions",
             "cautions",
+            CellRange.KEYS,
             "Cautions before work, as keys joined by ;. Reasons whose gate is switched off come first.",
             row -> String.join(";", row.verdict().cautionKeys()));
 

@@ -6,6 +6,7 @@ import org.spanroom.model.Angle;
 import org.spanroom.model.bend.Bend;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.CellRange;
 import org.spanroom.output.table.Column;
 
 /** The columns of the bends on the way from vault to vault. */
@@ -18,23 +19,27 @@ final class WayColumns {
                         "bend_total_deg",
                         "bend_total",
                         2,
+                        CellRange.AMOUNT,
                         "Total of all bends between the vaults, left and right.",
                         bends(b -> b.total().deg())),
                 Column.integer(
                         "bend_count",
                         "bend_count",
+                        CellRange.COUNT,
                         "How many bends the line has.",
                         bends(b -> b.list().size())),
                 Column.real(
                         "largest_bend_deg",
                         "bend_max",
                         2,
+                        CellRange.AMOUNT,
                         "Deflection of the largest bend.",
                         bends(b -> b.findLargest().map(Bend::deflection).map(Angle::deg))),
                 Column.real(
                         "smallest_radius_m",
                         "radius_min",
                         2,
+                        CellRange.AMOUNT,
                         "Radius of the tightest bend.",
                         bends(b -> b.findTightest().map(Bend::radiusM))),
                 Column.flag(

@@ -19,9 +19,16 @@ import org.jspecify.annotations.Nullable;
  * @param decimals digits after the point in every format; 0 unless the type is {@link Type#REAL}
  * @param meaning one sentence for the data dictionary
  * @param cell finds a row's value: text, a whole number, a number, a Boolean, an optional of these, or null
+ * @param range what a cell that is not empty may say
  */
 public record Column<R>(
-        String name, String shortName, Type type, int decimals, String meaning, Function<? super R, ?> cell) {
+        String name,
+        String shortName,
+        Type type,
+        int decimals,
+        String meaning,
+        Function<? super R, ?> cell,
+        CellRange range) {
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]{0,62}");
     private static final Pattern SHORT_NAME = Pattern.compile("[a-z][a-z0-9_]{0,9}");
     private static final int MOST_DECIMALS = 9;
@@ -44,33 +51,55 @@ public record Column<R>(
         if (type == Type.REAL ? decimals < 1 || decimals > MOST_DECIMALS : decimals != 0) {
             throw new IllegalArgumentException("decimals of " + name + " do not suit " + type + ": " + decimals);
         }
+        boolean isNumber = type == Type.REAL || type == Type.INTEGER;
+        if (range instanceof CellRange.Numbers ? !isNumber : isNumber && range != CellRange.UNDECLARED) {
+            throw new IllegalArgumentException("range of " + name + " does not suit " + type + ": " + range);
+        }
     }
 
     public static <R> Column<R> text(String name, String shortName, String meaning, Function<? super R, ?> cell) {
-        return new Column<>(name, shortName, Type.TEXT, 0, meaning, cell);
+        return new Column<>(name, shortName, Type.TEXT, 0, meaning, cell, CellRange.UNDECLARED);
+    }
+
+    /** A text of which not every one may stand there. */
+    public static <R> Column<R> text(
+            String name, String shortName, CellRange range, String meaning, Function<? super R, ?> cell) {
+        return new Column<>(name, shortName, Type.TEXT, 0, meaning, cell, range);
     }
 
     public static <R> Column<R> integer(String name, String shortName, String meaning, Function<? super R, ?> cell) {
-        return new Column<>(name, shortName, Type.INTEGER, 0, meaning, cell);
+        return new Column<>(name, shortName, Type.INTEGER, 0, meaning, cell, CellRange.UNDECLARED);
+    }
+
+    /** A whole number that has a range. */
+    public static <R> Column<R> integer(
+            String name, String shortName, CellRange range, String meaning, Function<? super R, ?> cell) {
+        return new Column<>(name, shortName, Type.INTEGER, 0, meaning, cell, range);
     }
 
     public static <R> Column<R> real(
             String name, String shortName, int decimals, String meaning, Function<? super R, ?> cell) {
-        return new Column<>(name, shortName, Type.REAL, decimals, meaning, cell);
+        return new Column<>(name, shortName, Type.REAL, decimals, meaning, cell, CellRange.UNDECLARED);
+    }
+
+    /** A number that has a range. */
+    public static <R> Column<R> real(
+            String name, String shortName, int decimals, CellRange range, String meaning, Function<? super R, ?> cell) {
+        return new Column<>(name, shortName, Type.REAL, decimals, meaning, cell, range);
     }
 
     public static <R> Column<R> flag(String name, String shortName, String meaning, Function<? super R, ?> cell) {
-        return new Column<>(name, shortName, Type.FLAG, 0, meaning, cell);
+        return new Column<>(name, shortName, Type.FLAG, 0, meaning, cell, CellRange.UNDECLARED);
     }
 
     /** Returns the same column for rows of a narrower kind. */
     public <S extends R> Column<S> narrowed() {
-        return new Column<>(name, shortName, type, decimals, meaning, cell);
+        return new Column<>(name, shortName, type, decimals, meaning, cell, range);
     }
 
     /** Returns the same column for rows of another kind, with its cells found there. */
     public <S> Column<S> with(Function<? super S, ?> otherCell) {
-        return new Column<>(name, shortName, type, decimals, meaning, otherCell);
+        return new Column<>(name, shortName, type, decimals, meaning, otherCell, range);
     }
 
     /** Returns a row's cell as it is written: String, Long, Double or Boolean; nothing where it is empty. */

@@ -1,0 +1,91 @@
+package org.spanroom.output.table;
+
+import java.util.List;
+
+/**
+ * What cells of one row have to do with one another, for those who read a table back.
+ *
+ * @param kind what holds
+ * @param columns whose cells these are; a rule of columns that a table does not have does not apply
+ */
+public record RowRule(Kind kind, List<String> columns) {
+    /** Numbers are written with at most three decimals, each rounded by itself. */
+    private static final double ROUNDING = 0.016;
+
+    private static final double RELATIVE_ROUNDING = 1e-12;
+
+    /** What holds. */
+    public enum Kind {
+        /** No cell is empty. */
+        FILLED,
+        /** All cells are empty, or none is. */
+        TOGETHER,
+        /** The first cell is empty where the second is not, and the other way around. */
+        EITHER,
+        /** Each number is at most the next one. */
+        ASCENDING,
+        /** The first number is the second minus the third. */
+        DIFFERENCE
+    }
+
+    public RowRule {
+        columns = List.copyOf(columns);
+    }
+
+    /**
+     * Finds the column whose cell breaks the rule.
+     *
+     * @param numbers of the cells, in the order of the columns; NaN where a cell is empty or a text
+     * @param empty whether each cell is empty
+     * @return its place among the columns of the rule; -1 where the rule holds
+     */
+    public int broken(double[] numbers, boolean[] empty) {
+        return switch (kind) {
+            case FILLED -> first(empty, true);
+            case TOGETHER -> first(empty, !empty[0]);
+            case EITHER -> empty[0] == empty[1] ? 0 : -1;
+            case ASCENDING -> descent(numbers);
+            case DIFFERENCE -> isDifference(numbers) ? -1 : 0;
+        };
+    }
+
+    /** Returns what was expected of a column, for a message. */
+    public String expected(int column) {
+        String name = columns.get(column);
+        return switch (kind) {
+            case FILLED -> "a value";
+            case TOGETHER -> name.equals(columns.get(0)) ? "all or none" : "empty only where " + columns.get(0) + " is";
+            case EITHER -> "empty where " + columns.get(1) + " is not, and only there";
+            case ASCENDING -> "a number not above " + columns.get(column + 1);
+            case DIFFERENCE -> columns.get(1) + " minus " + columns.get(2);
+        };
+    }
+
+    private static int first(boolean[] empty, boolean wanted) {
+        for (int column = 0; column < empty.length; column++) {
+            if (empty[column] == wanted) {
+                return column;
+            }
+        }
+        return -1;
+    }
+
+    /** Numbers that are not there are passed over. */
+    private static int descent(double[] numbers) {
+        for (int column = 0; column + 1 < numbers.length; column++) {
+            if (numbers[column] > numbers[column + 1] + tolerance(numbers[column + 1])) {
+                return column;
+            }
+        }
+        return -1;
+    }
+
+    private static boolean isDifference(double[] numbers) {
+        double miss = Math.abs(numbers[1] - numbers[2] - numbers[0]);
+        return !(miss > tolerance(Math.max(Math.abs(numbers[1]), Math.abs(numbers[2]))));
+    }
+
+    private static double tolerance(double number) {
+        return ROUNDING + RELATIVE_ROUNDING * Math.abs(number);
+    }
+}
