@@ -24,7 +24,28 @@ final class RecordedCells {
     private final double[] numbers;
 
     /** A rule, with the places of its columns and room for their cells. */
-    private record Placed(RowRule rule, int[] places, double[] numbers, boolean[] empty) {}
+    private static final class Placed {
+        final RowRule rule;
+        final int[] places;
+        final double[] numbers;
+        final boolean[] empty;
+
+        Placed(RowRule rule, List<String> columns) {
+            this.rule = rule;
+            this.places = rule.columns().stream().mapToInt(columns::indexOf).toArray();
+            this.numbers = new double[places.length];
+            this.empty = new boolean[places.length];
+        }
+
+        /** Returns the place in the rule of the column whose cell breaks the rule; -1 where none does. */
+        int broken(CSVRecord row, double[] rowNumbers) {
+            for (int place = 0; place < places.length; place++) {
+                numbers[place] = rowNumbers[places[place]];
+                empty[place] = row.get(places[place]).isEmpty();
+            }
+            return rule.broken(numbers, empty);
+        }
+    }
 
     /**
      * Prepares to check.
@@ -48,12 +69,7 @@ final class RecordedCells {
         }
         SpanRules.ALL.stream()
                 .filter(rule -> columns.containsAll(rule.columns()))
-                .forEach(rule -> rules.add(placed(rule)));
-    }
-
-    private Placed placed(RowRule rule) {
-        int[] places = rule.columns().stream().mapToInt(columns::indexOf).toArray();
-        return new Placed(rule, places, new double[places.length], new boolean[places.length]);
+                .forEach(rule -> rules.add(new Placed(rule, columns)));
     }
 
     /**
@@ -70,14 +86,9 @@ final class RecordedCells {
             }
         }
         for (Placed placed : rules) {
-            int[] places = placed.places();
-            for (int place = 0; place < places.length; place++) {
-                placed.numbers()[place] = numbers[places[place]];
-                placed.empty()[place] = row.get(places[place]).isEmpty();
-            }
-            int broken = placed.rule().broken(placed.numbers(), placed.empty());
+            int broken = placed.broken(row, numbers);
             if (broken >= 0) {
-                throw bad(row, places[broken], placed.rule().expected(broken));
+                throw bad(row, placed.places[broken], placed.rule.expected(broken));
             }
         }
     }

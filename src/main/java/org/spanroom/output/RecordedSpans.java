@@ -9,7 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
@@ -37,9 +36,6 @@ public final class RecordedSpans {
     public static final int FORMAT = 5;
 
     static final String REMEDY = "Make the run again with this version.";
-    /** A line across the 180th meridian goes on beyond it. */
-    private static final double MOST_LON_DEG = 360;
-    private static final double MOST_LAT_DEG = 90;
     private static final int BUFFER_BYTES = 1 << 16;
 
     private static final CSVFormat CSV = CSVFormat.RFC4180.builder().get();
@@ -138,9 +134,7 @@ public final class RecordedSpans {
             var records = parser.iterator();
             records.next();
             while (records.hasNext()) {
-                CSVRecord record = records.next();
-                Row row = row(record, kinds, withLines);
-                sink.accept(row);
+                sink.accept(row(records.next(), kinds, withLines));
                 read++;
             }
         } catch (IOException | UncheckedIOException | IllegalArgumentException failure) {
@@ -177,32 +171,14 @@ public final class RecordedSpans {
 
     private Optional<Line> line(CSVRecord record, int column) {
         String cell = record.get(column);
-        try {
-            return cell.isEmpty() ? Optional.empty() : Optional.of(line(cell));
-        } catch (IllegalArgumentException | IndexOutOfBoundsException notALine) {
-            throw cells.bad(record, PackedCsvFile.LINE, cell, "a line in degrees on WGS 84, as well-known text");
+        if (cell.isEmpty()) {
+            return Optional.empty();
         }
-    }
-
-    /** Reads what {@link PackedCsvFile} writes. */
-    private static Line line(String wellKnownText) {
-        boolean hasZ = wellKnownText.startsWith("LINESTRING Z (");
-        if (!hasZ && !wellKnownText.startsWith("LINESTRING (") || !wellKnownText.endsWith(")")) {
-            throw new IllegalArgumentException("no line");
+        Optional<Line> line = RecordedLine.of(cell);
+        if (line.isEmpty()) {
+            throw cells.bad(record, PackedCsvFile.LINE, cell, RecordedLine.EXPECTED);
         }
-        int open = wellKnownText.indexOf('(');
-        double[] ordinates = Arrays.stream(wellKnownText
-                        .substring(open + 1, wellKnownText.length() - 1)
-                        .split("[, ]"))
-                .mapToDouble(Double::parseDouble)
-                .toArray();
-        int step = hasZ ? 3 : 2;
-        for (int at = 0; at + 1 < ordinates.length; at += step) {
-            if (!(Math.abs(ordinates[at]) <= MOST_LON_DEG && Math.abs(ordinates[at + 1]) <= MOST_LAT_DEG)) {
-                throw new IllegalArgumentException("not on the Earth");
-            }
-        }
-        return Line.wrap(ordinates, hasZ);
+        return line;
     }
 
     private static CSVParser parser(Path file) throws IOException {

@@ -116,8 +116,8 @@ enum Criterion {
         scale = Math.pow(10, decimals);
     }
 
-    private static Optional<CriterionInfo.OwnColumn> own(double most, String shortName, String meaning) {
-        return Optional.of(new CriterionInfo.OwnColumn(shortName, meaning, most));
+    private static Optional<CriterionInfo.OwnColumn> own(double mostInUnit, String shortName, String meaning) {
+        return Optional.of(new CriterionInfo.OwnColumn(shortName, meaning, mostInUnit));
     }
 
     private static double number(OptionalInt count) {

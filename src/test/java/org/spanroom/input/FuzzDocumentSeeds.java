@@ -237,7 +237,7 @@ final class FuzzDocumentSeeds {
                 .columns();
         String header = columns.stream().map(Column::name).collect(Collectors.joining(","));
         String row = columns.stream().map(FuzzDocumentSeeds::cell).collect(Collectors.joining(","));
-        return header + ",line_wkt\r\n" + (row + ",\"LINESTRING (1.5 2, 3 4)\"\r\n").repeat(2);
+        return header + ",line_wkt\r\n" + (row + ",\"LINESTRING (1.5 2,3 4)\"\r\n").repeat(2);
     }
 
     /** Returns a cell that goes together with all others: most are 0, and a text that has a range is empty. */

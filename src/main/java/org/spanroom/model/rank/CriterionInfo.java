@@ -17,7 +17,7 @@ public record CriterionInfo(
     /**
      * A column of its own for a quantity.
      *
-     * @param most the largest quantity that there is; the smallest is 0
+     * @param mostInUnit the largest quantity that there is; the smallest is 0
      */
-    public record OwnColumn(String shortName, String meaning, double most) {}
+    public record OwnColumn(String shortName, String meaning, double mostInUnit) {}
 }

@@ -45,7 +45,7 @@ final class ScoreColumns {
     }
 
     private static CellRange range(OwnColumn own) {
-        return new CellRange.Numbers(0, own.most());
+        return new CellRange.Numbers(0, own.mostInUnit());
     }
 
     /** Scores of one ranking have their parts at the same places; one from elsewhere may have none. */

@@ -116,7 +116,7 @@ public sealed interface CellRange {
         char before = ';';
         for (int at = 0; at < text.length(); at++) {
             char letter = text.charAt(at);
-            boolean isWord = letter >= 'a' && letter <= 'z' || letter >= '0' && letter <= '9' || letter == '_';
+            boolean isWord = (letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9') || letter == '_';
             if (!isWord && (letter != ';' || before == ';')) {
                 return false;
             }

@@ -37,7 +37,7 @@ public record RowRule(Kind kind, List<String> columns) {
      *
      * @param numbers of the cells, in the order of the columns; NaN where a cell is empty or a text
      * @param empty whether each cell is empty
-     * @return its place among the columns of the rule; -1 where the rule holds
+     * @return its place among the columns of the rule; -1 where none does
      */
     public int broken(double[] numbers, boolean[] empty) {
         return switch (kind) {
@@ -51,11 +51,10 @@ public record RowRule(Kind kind, List<String> columns) {
 
     /** Returns what was expected of a column, for a message. */
     public String expected(int column) {
-        String name = columns.get(column);
         return switch (kind) {
             case FILLED -> "a value";
-            case TOGETHER -> name.equals(columns.get(0)) ? "all or none" : "empty only where " + columns.get(0) + " is";
-            case EITHER -> "empty where " + columns.get(1) + " is not, and only there";
+            case TOGETHER -> "a value where " + columns.get(0) + " has one, and none where it is empty";
+            case EITHER -> "a value where " + columns.get(1) + " is empty, and none elsewhere";
             case ASCENDING -> "a number not above " + columns.get(column + 1);
             case DIFFERENCE -> columns.get(1) + " minus " + columns.get(2);
         };
