@@ -95,8 +95,9 @@ final class MoneyRun {
         MoneyDraws drawn =
                 drawings.map(all -> all.of(assessed, into.costs.orElseThrow())).orElse(MoneyDraws.NONE);
         assessed.effort().ifPresent(effort -> into.add(effort, drawn));
-        drawn.ranges(settings, into.percentiles)
-                .ifPresentOrElse(found -> keep(number, found), () -> keepNothing(number));
+        Optional<MoneyRanges> found = drawn.ranges(settings, into.percentiles);
+        found.ifPresent(each -> RecyclingCheck.demand(assessed.span(), each));
+        found.ifPresentOrElse(each -> keep(number, each), () -> keepNothing(number));
         return drawn;
     }
 

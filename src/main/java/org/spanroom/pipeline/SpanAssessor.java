@@ -82,7 +82,7 @@ final class SpanAssessor {
                 room,
                 assessed.pull(),
                 assessed.permits(),
-                effortAssessor.assess(span, room, assessed.pull(), assessed.permits()));
+                effort(span, room, assessed.pull(), assessed.permits()));
     }
 
     /** Returns money saved for each unit of money spent, where the span has such room and all else is as assessed; 0 if nothing comes out. */
@@ -102,13 +102,13 @@ final class SpanAssessor {
         PullAssessment pull = pull(span, bends, room);
         Permits permits = permitAssessor.assess(span);
         return new Assessment(
-                span,
-                bends,
-                room,
-                pull,
-                permits,
-                effortAssessor.assess(span, room, pull, permits),
-                laterPull(span, bends, room));
+                span, bends, room, pull, permits, effort(span, room, pull, permits), laterPull(span, bends, room));
+    }
+
+    private Optional<Effort> effort(Span span, Room room, PullAssessment pull, Permits permits) {
+        Optional<Effort> found = effortAssessor.assess(span, room, pull, permits);
+        found.ifPresent(effort -> RecyclingCheck.demand(span, effort));
+        return found;
     }
 
     /** Returns what further ducts on the path of a span would cost. */

@@ -14,6 +14,7 @@ import org.spanroom.model.program.CrewTeam;
 import org.spanroom.model.program.DuctNetwork;
 import org.spanroom.model.program.EligibleSpan;
 import org.spanroom.model.program.SectionOffer;
+import org.spanroom.model.program.SpanFacts;
 import org.spanroom.model.program.YearBudget;
 import org.spanroom.program.annual.Connections;
 import org.spanroom.program.annual.SetUp;
@@ -78,16 +79,24 @@ public final class YearModel {
     }
 
     private List<SetUp> setUps(EligibleSpan span) {
-        int a = place(span, span.facts().vaultA());
-        int b = place(span, span.facts().vaultB());
+        SpanFacts facts = span.facts();
+        double hours = facts.sharedAHours() + facts.sharedBHours();
+        double money = hours * facts.siteHourMoney() * span.budgetRatio();
+        var within = List.of(
+                within(span.budgetMoney(), money), within(span.recovery().siteHours(), hours));
         return List.of(
-                setUp(a, span.facts().sharedAHours(), span),
-                setUp(b, span.facts().sharedBHours(), span));
+                setUp(place(span, facts.vaultA()), facts.sharedAHours(), span, within),
+                setUp(place(span, facts.vaultB()), facts.sharedBHours(), span, within));
     }
 
-    private static SetUp setUp(int place, double hours, EligibleSpan span) {
+    /** Hours and amounts are read rounded: where a span is hardly more than its set-ups, these could be more than all of it. */
+    private static double within(double all, double parts) {
+        return parts > all ? all / parts : 1;
+    }
+
+    private static SetUp setUp(int place, double hours, EligibleSpan span, List<Double> within) {
         double money = hours * span.facts().siteHourMoney() * span.budgetRatio();
-        return new SetUp(place, List.of(money, hours));
+        return new SetUp(place, List.of(money * within.get(0), hours * within.get(1)));
     }
 
     /** Work by day and work by night at one vault do not share its set-up. */

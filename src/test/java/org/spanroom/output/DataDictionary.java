@@ -223,6 +223,8 @@ final class DataDictionary {
                 it with the run. It has every column that the run wrote of `spans`, and whatever groups are asked for also those below. A run
                 without a GeoPackage, or one that `--where` or `--within` filtered, adds the column `line_wkt`: the line in longitude and latitude on
                 WGS 84. `run.json` has the version of the file (`run_spans_format`) and how many spans it has (`run_spans`).
+                Commands that read it check every cell: a value that a run cannot have written, such as hours below 0, ends with exit code 3 and a line that
+                names span, column and what was expected.
 
                 """
                 + rows(further);

@@ -245,6 +245,21 @@ class RecordedSpansTest {
                     cases.add(Arguments.of(names.get(place), Map.of(names.get(place), "9")));
                 }
             }
+            case PARTS -> names.subList(0, 2).forEach(name -> cases.add(Arguments.of(names.get(0), Map.of(name, "9"))));
+            case PRICED_PARTS ->
+                cases.add(Arguments.of(
+                        names.get(2),
+                        Map.of(
+                                names.get(0),
+                                "1",
+                                names.get(2),
+                                "9",
+                                "site_hours",
+                                "1",
+                                "recovery_money",
+                                "8.7",
+                                "build_money",
+                                "8.7")));
             case DIFFERENCE -> names.forEach(name -> cases.add(Arguments.of(names.get(0), Map.of(name, "7"))));
         }
         return cases.stream();

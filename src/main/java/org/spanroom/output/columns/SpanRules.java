@@ -31,8 +31,8 @@ public final class SpanRules {
                     "bore_avoided_m",
                     "co2e_ice_kg",
                     "co2e_dig_kg"),
-            rule(Kind.ASCENDING, "shared_a_hours", "site_hours"),
-            rule(Kind.ASCENDING, "shared_b_hours", "site_hours"),
+            rule(Kind.PARTS, "shared_a_hours", "shared_b_hours", "site_hours"),
+            rule(Kind.PRICED_PARTS, "shared_a_hours", "shared_b_hours", "site_hour_money", "recovery_money"),
             rule(Kind.ASCENDING, "nights", "shifts"),
             rule(Kind.DIFFERENCE, "saving_money", "build_money", "recovery_money"),
             rule(

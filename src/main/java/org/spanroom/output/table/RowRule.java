@@ -25,7 +25,11 @@ public record RowRule(Kind kind, List<String> columns) {
         /** Each number is at most the next one. */
         ASCENDING,
         /** The first number is the second minus the third. */
-        DIFFERENCE
+        DIFFERENCE,
+        /** The first two numbers add up to at most the third. */
+        PARTS,
+        /** The first two numbers, added up and multiplied by the third, are at most the fourth. */
+        PRICED_PARTS
     }
 
     public RowRule {
@@ -46,6 +50,8 @@ public record RowRule(Kind kind, List<String> columns) {
             case EITHER -> empty[0] == empty[1] ? 0 : -1;
             case ASCENDING -> descent(numbers);
             case DIFFERENCE -> isDifference(numbers) ? -1 : 0;
+            case PARTS -> numbers[0] + numbers[1] > numbers[2] + tolerance(numbers[2]) ? 0 : -1;
+            case PRICED_PARTS -> isPriced(numbers) ? -1 : 2;
         };
     }
 
@@ -57,6 +63,10 @@ public record RowRule(Kind kind, List<String> columns) {
             case EITHER -> "a value where " + columns.get(1) + " is empty, and none elsewhere";
             case ASCENDING -> "a number not above " + columns.get(column + 1);
             case DIFFERENCE -> columns.get(1) + " minus " + columns.get(2);
+            case PARTS -> "a number that is at most " + columns.get(2) + " together with " + columns.get(1);
+            case PRICED_PARTS ->
+                "a number that is at most %s when multiplied by the sum of %s and %s"
+                        .formatted(columns.get(3), columns.get(0), columns.get(1));
         };
     }
 
@@ -82,6 +92,13 @@ public record RowRule(Kind kind, List<String> columns) {
     private static boolean isDifference(double[] numbers) {
         double miss = Math.abs(numbers[1] - numbers[2] - numbers[0]);
         return !(miss > tolerance(Math.max(Math.abs(numbers[1]), Math.abs(numbers[2]))));
+    }
+
+    /** Each part and the price may be off by their rounding. */
+    private static boolean isPriced(double[] numbers) {
+        double parts = numbers[0] + numbers[1];
+        double rounding = ROUNDING * (numbers[2] + parts);
+        return !(parts * numbers[2] > numbers[3] + rounding + tolerance(numbers[3]));
     }
 
     private static double tolerance(double number) {
