@@ -10,6 +10,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -153,17 +155,20 @@ final class RecordJson {
 
     /** Returns all members as counts; none where the section is missing. */
     SortedMap<String, Long> counts() {
-        return members(member -> count(member, node.path(member)));
+        return members(member -> count(member, node.path(member)), Set.of());
     }
 
-    /** Returns all members as texts; none where the section is missing. */
-    SortedMap<String, String> textByName() {
-        return members(this::text);
+    /** Returns the members as texts, other than those of the given names; none where the section is missing. */
+    SortedMap<String, String> textsWithout(Set<String> names) {
+        return members(this::text, names);
     }
 
-    private <T> SortedMap<String, T> members(Function<String, T> value) {
+    private <T> SortedMap<String, T> members(Function<String, T> value, Set<String> without) {
         var members = new TreeMap<String, T>();
-        node.properties().forEach(member -> members.put(member.getKey(), value.apply(member.getKey())));
+        node.properties().stream()
+                .map(Map.Entry::getKey)
+                .filter(name -> !without.contains(name))
+                .forEach(name -> members.put(name, value.apply(name)));
         return members;
     }
 

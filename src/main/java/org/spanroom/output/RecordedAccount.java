@@ -80,7 +80,7 @@ public record RecordedAccount(
                 root.section("findings_by_code").counts(),
                 root.texts("notes"),
                 root.has("rescored_from") ? Optional.of(root.text("rescored_from")) : Optional.empty(),
-                root.section(RunJson.FILTER).textByName());
+                root.section(RunJson.FILTER).textsWithout(RunJson.FILTER_COUNTS));
     }
 
     private static MoneyTotals money(RecordJson money) {

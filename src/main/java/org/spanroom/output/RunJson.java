@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.model.effort.MoneyRange;
@@ -39,6 +40,12 @@ final class RunJson {
 
     /** What says that the run did not write all its spans. */
     static final String FILTER = "filter";
+
+    private static final String SPANS_KEPT = "spans_kept";
+    private static final String SPANS_LEFT_OUT = "spans_left_out";
+
+    /** The members of the filter that say what came of it. */
+    static final Set<String> FILTER_COUNTS = Set.of(SPANS_KEPT, SPANS_LEFT_OUT);
 
     private static final ObjectMapper MAPPER = new ObjectMapper()
             .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
@@ -141,8 +148,8 @@ final class RunJson {
         for (var asked : account.filter().entrySet()) {
             json.writeStringField(asked.getKey(), asked.getValue());
         }
-        json.writeNumberField("spans_kept", account.spansKept());
-        json.writeNumberField("spans_left_out", account.totals().spans() - account.spansKept());
+        json.writeNumberField(SPANS_KEPT, account.spansKept());
+        json.writeNumberField(SPANS_LEFT_OUT, account.totals().spans() - account.spansKept());
         json.writeEndObject();
     }
 

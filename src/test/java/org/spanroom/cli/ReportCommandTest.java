@@ -423,4 +423,30 @@ class ReportCommandTest {
                 ReportData.column(other.get("spans"), "length_ft").get(0).asDouble(),
                 0.001);
     }
+
+    /** A run that wrote some spans only has a page of all of them, which says so and what was asked. */
+    @Test
+    void aRunOfSomeSpansHasAPageOfAll() throws IOException {
+        Path some = folder.resolve("some");
+        CommandRun ranked = CommandRun.of(
+                "rank",
+                "--config",
+                "sample-gis/spanroom.yaml",
+                "--where",
+                "length_m > 100",
+                "--output",
+                some.toString(),
+                "--quiet");
+        assertEquals(new CommandRun(ExitCode.OK, "", ""), ranked);
+        Path made = folder.resolve("some.html");
+        CommandRun report = CommandRun.of("report", some.toString(), "--details", "0", "--output", made.toString());
+        assertEquals(ExitCode.OK, report.exitCode(), report.err());
+        String html = Files.readString(made);
+
+        assertEquals(
+                core.at("/spans/lines").size(),
+                new ReportData(made).core().at("/spans/lines").size());
+        assertTrue(html.contains("length_m &gt; 100"));
+        assertTrue(html.contains("this page has the spans of the whole run"));
+    }
 }
