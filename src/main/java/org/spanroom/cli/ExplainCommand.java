@@ -19,6 +19,7 @@ import org.spanroom.output.explain.ExplanationSection;
 import org.spanroom.output.explain.ExplanationText;
 import org.spanroom.output.explain.SpanSheetSvg;
 import org.spanroom.pipeline.ExplainRun;
+import org.spanroom.pipeline.ReportPlace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -127,6 +128,9 @@ final class ExplainCommand implements Callable<Integer> {
                     .map(span -> ExplanationProgram.of(span, planned.orElseThrow()))
                     .toList()));
             return ExitCode.OK;
+        }
+        if (svg != null) {
+            ReportPlace.check("--svg", svg, named, Optional.ofNullable(program));
         }
         var run = new ExplainRun(named, console.progress(), Optional.ofNullable(units));
         List<String> ids = ids(run);

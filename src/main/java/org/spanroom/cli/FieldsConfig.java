@@ -13,11 +13,15 @@ import org.spanroom.input.proposal.FieldProposal;
 import org.spanroom.input.proposal.ProposalYaml;
 import org.spanroom.output.folder.OutputException;
 import org.spanroom.output.folder.TextFile;
+import org.spanroom.output.folder.TextKind;
 
 /** Writes a proposed field map as a config of its own, with nothing in it that was not given or found. */
 final class FieldsConfig {
     /** Heads the list of what is missing, on the screen and in the config. */
     static final String LACKING = "# What a useful ranking lacks:\n";
+
+    private static final TextKind KIND =
+            new TextKind("a config that check wrote", "# Written by spanroom check --fields --write.");
 
     private FieldsConfig() {}
 
@@ -28,7 +32,7 @@ final class FieldsConfig {
                 throw new OutputException(yaml, "is a file to read", "Name another file with --write.");
             }
         });
-        TextFile.check(yaml, overwrite);
+        TextFile.check(yaml, KIND, overwrite);
     }
 
     private static Stream<Path> inputs(RunConfig config) {
@@ -61,16 +65,13 @@ final class FieldsConfig {
                         "Give the right one with --crs EPSG:code.");
             }
         }
-        String text = """
-                # Written by spanroom check --fields --write. Fields marked "unsure" are commented out: look them over, and take the mark
-                # away where they are right. What is not named here has the shipped value.
-
-                """
+        String text = KIND.mark() + " Fields marked \"unsure\" are commented out: look them over, and take the mark\n"
+                + "# away where they are right. What is not named here has the shipped value.\n\n"
                 + ProposalYaml.inputs(proposals, config.inputs().contents(), file -> relative(yaml, file))
                 + "\noutput:\n  folder: " + ProposalYaml.quoted(folder(yaml))
                 + "   # relative to the directory that the program is started in\n"
                 + lacking(missing);
-        TextFile.write(yaml, text, overwrite);
+        TextFile.write(yaml, text, KIND, overwrite);
     }
 
     private static String lacking(List<String> missing) {

@@ -10,10 +10,12 @@ import java.util.Locale;
 import java.util.Set;
 import org.spanroom.output.folder.OutputException;
 import org.spanroom.output.folder.TextFile;
+import org.spanroom.output.folder.TextKind;
 
 /** Where the sheets of explained spans go: the file that the user names, or for several spans one file each in a folder. */
 final class SheetFiles {
     private static final int LONGEST_NAME = 100;
+    private static final TextKind KIND = new TextKind("a sheet that explain wrote", "<title>Span ");
 
     private final List<Path> files;
     private final boolean overwrite;
@@ -34,7 +36,7 @@ final class SheetFiles {
             throw new OutputException(named, "is a file", "Name a folder with --svg: there are several spans.");
         }
         List<Path> files = spanIds.size() == 1 ? List.of(named) : inFolder(named, spanIds);
-        files.forEach(file -> TextFile.check(file, overwrite));
+        files.forEach(file -> TextFile.check(file, KIND, overwrite));
         return new SheetFiles(files, overwrite);
     }
 
@@ -65,7 +67,7 @@ final class SheetFiles {
         if (files.size() > 1) {
             makeFolder(file);
         }
-        TextFile.write(file, svg, overwrite);
+        TextFile.write(file, svg, KIND, overwrite);
     }
 
     private static void makeFolder(Path file) {

@@ -62,8 +62,8 @@ public final class ReportRun {
         this.request = request;
         this.detailSource = details;
         this.streetSource = streets;
-        ReportPlace.check(request.output(), folder, request.program());
-        TextFile.check(request.output(), request.overwrite());
+        ReportPlace.check("--output", request.output(), folder, request.program());
+        TextFile.check(request.output(), ReportPlace.PAGE, request.overwrite());
         run = RecordedRun.read(folder);
         config = ConfigReader.readRecorded(run.file());
         units = request.units().orElse(config.units());
@@ -241,7 +241,7 @@ public final class ReportRun {
         var first = new ReportFirst(spans, units, words, config.uncertainty(), program.map(found -> places));
         List<PageTexts.First> sectionsFirst = first.of(sections);
         return new PageTexts(
-                "Room to recover in " + name(),
+                ReportPlace.TITLE + name(),
                 folderWords(),
                 record.madeAt(),
                 run.version(),
@@ -278,7 +278,7 @@ public final class ReportRun {
         chunks.add(core.chunk());
         chunks.addAll(details.chunks());
         var page = new ReportPage(texts, request.tiles());
-        TextFile.write(request.output(), out -> page.write(out, chunks), request.overwrite());
+        TextFile.write(request.output(), out -> page.write(out, chunks), ReportPlace.PAGE, request.overwrite());
         long bytes = ReportPlace.size(request.output());
         progress.end(Counted.fixed(bytes / 1e6, 1) + " MB");
         return new ReportSummary(

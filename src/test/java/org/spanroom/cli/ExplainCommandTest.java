@@ -116,11 +116,21 @@ class ExplainCommandTest {
         assertThat(refused.complaint())
                 .isEqualTo("spanroom: " + sheet + ": exists. Choose another name, or replace it with --overwrite.\n");
         assertThat(refused.out()).isEmpty();
+        CommandRun foreign = explain(spanId, "--svg", sheet.toString(), "--overwrite");
+        assertThat(foreign.exitCode()).isEqualTo(ExitCode.OUTPUT);
+        assertThat(foreign.complaint()).contains("is not a sheet that explain wrote, and is never replaced");
         assertThat(sheet).hasContent("mine");
 
+        Files.delete(sheet);
+        assertThat(explain(spanId, "--svg", sheet.toString()).exitCode()).isZero();
         assertThat(explain(spanId, "--svg", sheet.toString(), "--overwrite").exitCode())
                 .isZero();
         assertThat(Files.readString(sheet)).startsWith("<svg ");
+        byte[] record = Files.readAllBytes(run.resolve("run.json"));
+        CommandRun inside = explain(spanId, "--svg", run.resolve("run.json").toString(), "--overwrite");
+        assertThat(inside.exitCode()).isEqualTo(ExitCode.USAGE);
+        assertThat(inside.complaint()).contains("is in the folder of the run");
+        assertThat(run.resolve("run.json")).hasBinaryContent(record);
         try (var files = Files.list(folder)) {
             assertThat(files.filter(file -> file.getFileName().toString().contains("writing")))
                     .isEmpty();

@@ -130,7 +130,12 @@ class FieldsConfigTest {
 
         assertThat(refused.exitCode()).isEqualTo(ExitCode.OUTPUT);
         assertThat(refused.complaint()).contains("exists", "--overwrite");
+        CommandRun foreign = write(yaml, "--overwrite");
+        assertThat(foreign.exitCode()).isEqualTo(ExitCode.OUTPUT);
+        assertThat(foreign.complaint()).contains("is not a config that check wrote, and is never replaced");
         assertThat(yaml).hasContent("mine");
+        Files.writeString(yaml, "# Written by spanroom check --fields --write. Older words\n");
+        assertThat(write(yaml, "--overwrite").exitCode()).isZero();
         assertThat(write(yaml, "--overwrite").exitCode()).isZero();
         assertThat(Files.readString(yaml)).startsWith("# Written by spanroom");
 

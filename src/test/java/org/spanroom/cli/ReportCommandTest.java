@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -365,7 +366,8 @@ class ReportCommandTest {
     }
 
     @Test
-    void aFolderOfResultsIsNoPlaceForAPage() {
+    void aFolderOfResultsIsNoPlaceForAPage() throws IOException {
+        Path theirs = Files.writeString(folder.resolve("theirs.shp"), "theirs");
         for (String inside : List.of("demo/page.html", "demo/deep/page.html", "other/../demo/page.html")) {
             CommandRun refused = report(inside);
             assertEquals(ExitCode.USAGE, refused.exitCode(), refused.err());
@@ -375,6 +377,11 @@ class ReportCommandTest {
         CommandRun exists = report("page.html");
         assertEquals(ExitCode.OUTPUT, exists.exitCode());
         assertTrue(exists.complaint().contains("--overwrite"), exists.err());
+        CommandRun foreign = report("theirs.shp", "--overwrite");
+        assertEquals(ExitCode.OUTPUT, foreign.exitCode(), foreign.err());
+        assertTrue(
+                foreign.complaint().contains("is not a page that report wrote, and is never replaced"), foreign.err());
+        assertEquals("theirs", Files.readString(theirs));
         CommandRun nowhere = report("none/page.html");
         assertEquals(ExitCode.OUTPUT, nowhere.exitCode(), nowhere.err());
     }
@@ -448,5 +455,37 @@ class ReportCommandTest {
                 new ReportData(made).core().at("/spans/lines").size());
         assertTrue(html.contains("length_m &gt; 100"));
         assertTrue(html.contains("this page has the spans of the whole run"));
+    }
+
+    /** Lines come from the GeoPackage: one of another run beside the spans of this one is noticed by its ranks. */
+    @Test
+    void theGeoPackageOfAnotherRunIsRefused() throws IOException {
+        Path other = folder.resolve("other-ranks");
+        Path scoring = Files.writeString(
+                folder.resolve("other-ranks.yaml"),
+                "criteria: {ease_bends: {weight_ratio: 0.9}, saving: {weight_ratio: 0}}\n");
+        CommandRun ranked = CommandRun.of(
+                "rank",
+                "--from",
+                run.toString(),
+                "--scoring",
+                scoring.toString(),
+                "--output",
+                other.toString(),
+                "--quiet");
+        assertEquals(new CommandRun(ExitCode.OK, "", ""), ranked);
+        Files.copy(run.resolve("spanroom.gpkg"), other.resolve("spanroom.gpkg"), StandardCopyOption.REPLACE_EXISTING);
+
+        for (String command : List.of("report", "corridors")) {
+            var words = new ArrayList<>(List.of(
+                    command,
+                    other.toString(),
+                    "--output",
+                    folder.resolve("mixed-" + command).toString()));
+            words.addAll(command.equals("corridors") ? List.of("--cables", "6") : List.of());
+            CommandRun refused = CommandRun.of(words.toArray(String[]::new));
+            assertEquals(ExitCode.INPUT, refused.exitCode(), refused.err());
+            assertTrue(refused.complaint().contains("spanroom.gpkg: it is of another run: the span '"), refused.err());
+        }
     }
 }

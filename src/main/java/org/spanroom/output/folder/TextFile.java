@@ -20,25 +20,29 @@ public final class TextFile {
     /**
      * Checks that the file may be written; worth doing before long work.
      *
+     * @param kind what is written: only a file of the same kind is replaced
      * @throws OutputException if it exists and may not be replaced, or is no file
      */
-    public static void check(Path file, boolean overwrite) {
+    public static void check(Path file, TextKind kind, boolean overwrite) {
         if (Files.isDirectory(file)) {
             throw new OutputException(file, "is a folder", "Name a file.");
         }
         if (!overwrite && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             throw new OutputException(file, "exists", "Choose another name, or replace it with --overwrite.");
         }
+        if (Files.isRegularFile(file)) {
+            kind.demand(file);
+        }
     }
 
     /** Writes the file, first under another name beside it, never through a link that somebody may have laid there. */
-    public static void write(Path file, String text, boolean overwrite) {
-        write(file, out -> out.write(text), overwrite);
+    public static void write(Path file, String text, TextKind kind, boolean overwrite) {
+        write(file, out -> out.write(text), kind, overwrite);
     }
 
     /** Writes the file as above, its text part by part. */
-    public static void write(Path file, Source source, boolean overwrite) {
-        check(file, overwrite);
+    public static void write(Path file, Source source, TextKind kind, boolean overwrite) {
+        check(file, kind, overwrite);
         Path whole = file.toAbsolutePath();
         Path part = whole.resolveSibling("." + whole.getFileName() + ".writing");
         try {

@@ -2,6 +2,7 @@ package org.spanroom.output.report;
 
 import com.github.mustachejava.DefaultMustacheFactory;
 import com.github.mustachejava.Mustache;
+import com.github.mustachejava.MustacheException;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.Writer;
@@ -48,7 +49,21 @@ public final class ReportPage {
         model.put("tiles", tiles.map(TileSource::template).orElse(""));
         putTexts(model);
         Mustache template = new DefaultMustacheFactory().compile(new StringReader(PageParts.template()), "page");
-        template.execute(out, model).flush();
+        try {
+            template.execute(out, model).flush();
+        } catch (MustacheException failure) {
+            throw unwritten(failure).orElseThrow(() -> failure);
+        }
+    }
+
+    /** The library wraps what the file's own writer throws, at times more than once. */
+    private static Optional<IOException> unwritten(Throwable failure) {
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            if (cause instanceof IOException found) {
+                return Optional.of(found);
+            }
+        }
+        return Optional.empty();
     }
 
     private void putTexts(Map<String, Object> model) {
