@@ -77,6 +77,7 @@ public final class RescoreRun {
      * @param scoring a file of scoring, as the config's section
      * @param options puts what the user asks for into the config of the earlier run: where results go and how they are written
      * @throws InputException if the folder holds no such run, or the scoring asks for what the run did not calculate
+     * @throws org.spanroom.finding.UsageException if the results would replace the earlier run or the file of scoring
      * @throws org.spanroom.output.folder.OutputException if the results cannot be written
      */
     public RescoreSummary run(Path scoring, UnaryOperator<RunConfig> options, boolean overwrite, Instant writtenAt) {
@@ -93,6 +94,7 @@ public final class RescoreRun {
         RecordedSpans recordedSpans = RecordedScores.open(earlier);
         Optional<ReferenceSystem> asked = ConfiguredParts.askedCrs(config.output());
         OutputSettings settings = ConfiguredParts.settings(config, overwrite, asked.orElseGet(earlier::outputSystem));
+        ProgramFolder.check(from, settings.folder(), List.of(scoring));
         demandShapes(settings, recordedSpans);
         try (var folder = ResultWriter.begin(settings)) {
             RescoredWriter.Rescored rescored = rescored(recordedSpans, config, scoring);

@@ -258,6 +258,20 @@ class RescoreTest {
         assertThat(refused.complaint()).contains("make the run again").hasLineCount(1);
     }
 
+    /** What only the inputs can give, e.g. field checks, would be lost with the earlier run. */
+    @ParameterizedTest
+    @ValueSource(strings = {"first", "first/again", "first/../first"})
+    void theEarlierRunIsNeverReplaced(String output) throws IOException {
+        byte[] record = Files.readAllBytes(runs.resolve("first/run.json"));
+
+        CommandRun refused = CommandRun.of(words(runs.resolve("first"), other, runs.resolve(output), "--overwrite"));
+
+        assertThat(refused.exitCode()).isEqualTo(ExitCode.USAGE);
+        assertThat(refused.complaint()).contains("the folder of the run").hasLineCount(1);
+        assertThat(runs.resolve("first/run.json")).hasBinaryContent(record);
+        assertThat(runs.resolve("first/again")).doesNotExist();
+    }
+
     @Test
     void withoutAScoringItIsAWrongUse() {
         CommandRun refused =
