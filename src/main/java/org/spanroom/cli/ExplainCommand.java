@@ -129,6 +129,7 @@ final class ExplainCommand implements Callable<Integer> {
             return ExitCode.OK;
         }
         var run = new ExplainRun(named, console.progress(), Optional.ofNullable(units));
+        Optional.ofNullable(program).ifPresent(run::demandProgram);
         List<String> ids = ids(run);
         Optional<SheetFiles> sheets = Optional.ofNullable(svg).map(file -> SheetFiles.check(file, ids, overwrite));
         List<SpanExplanation> explained = run.run(ids);

@@ -134,7 +134,7 @@ public final class ReportRun {
                     + " findings: those to fix before the others. Their table counts all.");
         }
         Optional<ReportProgram> program = request.program()
-                .map(named -> new ReportProgramReader(named, spans, showsAll, currency(), units).read());
+                .map(named -> new ReportProgramReader(named, spans, run, currency(), units).read());
         List<Street> streets = request.streets()
                 .map(file -> streetSource.of(file, request.streetName()))
                 .orElse(List.of());
