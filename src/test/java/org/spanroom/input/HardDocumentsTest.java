@@ -142,7 +142,8 @@ class HardDocumentsTest {
                 Hard.of("run record", "nothing", "", "it is not the record of a run"),
                 Hard.of("run record", "null", "null", "it is not the record of a run"),
                 Hard.of("run record", "a list", "[]", "it is not the record of a run"),
-                Hard.of("run record", "another JSON", "{\"type\":\"FeatureCollection\"}", "it names no inputs"),
+                Hard.of("run record", "another JSON", "{\"type\":\"FeatureCollection\"}", "inputs must be a list, and is missing"),
+                Hard.of("run record", "text behind", run + "x", "it is not the record of a run (not JSON)"),
                 Hard.of("run record", "cut off", run.substring(0, run.length() / 2), "it is not the record of a run"),
                 Hard.of("run record", "deep", "{\"inputs\":" + "[".repeat(100_000), "it is not the record of a run"),
                 Hard.of(
