@@ -46,16 +46,15 @@ final class ProgramOfRun {
                 throw anotherRun(program, "has the span '" + span + "', which the run has not");
             }
             if (!here.equals(rank)) {
-                throw anotherRun(
-                        program, "has the span '" + span + "' at rank " + rank + ", the run at " + here);
+                throw anotherRun(program, "has the span '" + span + "' at rank " + rank + ", the run at " + here);
             }
         });
     }
 
     private static void addRanks(Path program, Table<?> table, Map<String, Integer> planned) {
         Path file = program.resolve(table.name() + ".csv");
-        CopiedTable rows = CopiedCsv.find(program, table)
-                .orElseThrow(() -> new InputException(file, "it is missing", MAKE_AGAIN));
+        CopiedTable rows =
+                CopiedCsv.find(program, table).orElseThrow(() -> new InputException(file, "it is missing", MAKE_AGAIN));
         int id = place(file, rows, AnnualColumns.SPAN_ID);
         int rank = place(file, rows, StandingColumns.RANK.name());
         for (CopiedTable.Row row : rows.rows()) {

@@ -27,8 +27,7 @@ final class ReportProgramReader {
     private final UnitSystem units;
 
     /** @param folder of the program */
-    ReportProgramReader(
-            Path folder, ReportSpansReader.Read spans, RecordedRun run, String currency, UnitSystem units) {
+    ReportProgramReader(Path folder, ReportSpansReader.Read spans, RecordedRun run, String currency, UnitSystem units) {
         this.folder = folder;
         this.spans = spans;
         this.run = run;

@@ -169,31 +169,29 @@ class SheetsOfAProgramTest {
         }
         CSVRecord first = planned().get(0);
         Path made = folder.resolve("refused-" + command);
-        List<String> arguments =
-                switch (command) {
-                    case "sheets" -> List.of(command, run.toString(), "--year", "1", "--output", made.toString());
-                    case "report" -> List.of(command, run.toString(), "--output", made + ".html");
-                    default -> List.of(command, first.get("span_id"), "--run", run.toString());
-                };
+        List<String> arguments = switch (command) {
+            case "sheets" -> List.of(command, run.toString(), "--year", "1", "--output", made.toString());
+            case "report" -> List.of(command, run.toString(), "--output", made + ".html");
+            default -> List.of(command, first.get("span_id"), "--run", run.toString());
+        };
         String row = Files.readString(other.resolve("program.csv"));
         String here = "," + first.get("span_id") + "," + first.get("rank") + ",";
 
-        Files.writeString(
-                other.resolve("program.csv"), row.replace(here, "," + first.get("span_id") + ",999,"));
+        Files.writeString(other.resolve("program.csv"), row.replace(here, "," + first.get("span_id") + ",999,"));
         CommandRun otherRank = withProgram(arguments, other);
         assertEquals(ExitCode.INPUT, otherRank.exitCode(), otherRank.err());
         assertTrue(
-                otherRank.err().contains("the program was made of another run: it has the span '"
-                        + first.get("span_id") + "' at rank 999, the run at " + first.get("rank")
-                        + ". Name the program of this run."),
+                otherRank
+                        .err()
+                        .contains("the program was made of another run: it has the span '"
+                                + first.get("span_id") + "' at rank 999, the run at " + first.get("rank")
+                                + ". Name the program of this run."),
                 otherRank.err());
 
-        Files.writeString(
-                other.resolve("program.csv"), row.replace(here, ",Elsewhere-1," + first.get("rank") + ","));
+        Files.writeString(other.resolve("program.csv"), row.replace(here, ",Elsewhere-1," + first.get("rank") + ","));
         CommandRun otherSpan = withProgram(arguments, other);
         assertEquals(ExitCode.INPUT, otherSpan.exitCode(), otherSpan.err());
-        assertTrue(
-                otherSpan.err().contains("it has the span 'Elsewhere-1', which the run has not"), otherSpan.err());
+        assertTrue(otherSpan.err().contains("it has the span 'Elsewhere-1', which the run has not"), otherSpan.err());
         assertFalse(Files.exists(made));
     }
 
