@@ -133,6 +133,7 @@ final class ExplainCommand implements Callable<Integer> {
             ReportPlace.check("--svg", svg, named, Optional.ofNullable(program));
         }
         var run = new ExplainRun(named, console.progress(), Optional.ofNullable(units));
+        Optional.ofNullable(program).ifPresent(run::demandProgram);
         List<String> ids = ids(run);
         Optional<SheetFiles> sheets = Optional.ofNullable(svg).map(file -> SheetFiles.check(file, ids, overwrite));
         List<SpanExplanation> explained = run.run(ids);

@@ -11,6 +11,7 @@ import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.crs.ReferenceSystem;
+import org.spanroom.finding.InputException;
 import org.spanroom.finding.UsageException;
 import picocli.CommandLine.Option;
 
@@ -97,6 +98,7 @@ final class InputOptions {
     /** Returns the config as these options override it. */
     RunConfig apply() {
         RunConfig base = config == null ? ShippedConfig.get() : ConfigReader.read(config);
+        demandContent(base);
         // Only for a config that can be used: the end of the program waits for it.
         ReferenceSystem.beginToOpenDataset();
         InputConfig inputs = base.inputs();
@@ -107,6 +109,16 @@ final class InputOptions {
             inputs = inputs.withContents(inputs.contents().withFile(contents));
         }
         return base.withInputs(inputs.withFieldBook(book(inputs.fieldBook())));
+    }
+
+    /** Without this, the message would be of the routes and not of the file that the user took for a config. */
+    private void demandContent(RunConfig base) {
+        if (config != null && routes == null && vaults == null && base.equals(ShippedConfig.get())) {
+            throw new InputException(
+                    config,
+                    "the config is empty: it sets nothing and names no inputs",
+                    "Name files at inputs.routes.file and inputs.vaults.file, or with --routes and --vaults.");
+        }
     }
 
     private FieldBookConfig book(FieldBookConfig base) {

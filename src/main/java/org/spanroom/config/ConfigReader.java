@@ -33,7 +33,7 @@ public final class ConfigReader {
      * @throws InputException naming file, line, key and remedy if anything in it is not understood
      */
     public static RunConfig read(Path file) {
-        return of(file, root -> {
+        return of(file, YamlParser::parse, root -> {
             Map<String, StandIn> filed = FiledSections.read(root, file, ShippedConfig.standIn());
             RunConfig config =
                     bound(FiledSections.without(root), ShippedConfig.standIn().with(filed));
@@ -49,7 +49,7 @@ public final class ConfigReader {
      */
     public static RunConfig readRecorded(Path runFile) {
         StandIn given = ShippedConfig.standIn().with(Map.of("assumed", StandIn.NOTHING));
-        return of(runFile, root -> bound(recorded(root), given));
+        return of(runFile, YamlParser::parseJson, root -> bound(recorded(root), given));
     }
 
     /**
@@ -68,9 +68,10 @@ public final class ConfigReader {
         throw new ConfigProblem(0, "this is not the record of a run: it has no config", "Name the folder of a run.");
     }
 
-    private static RunConfig of(Path file, Function<ConfigNode, RunConfig> reading) {
+    private static RunConfig of(
+            Path file, Function<String, ConfigNode> parser, Function<ConfigNode, RunConfig> reading) {
         try {
-            return reading.apply(YamlParser.parse(text(file, "Name a readable config file with --config.")));
+            return reading.apply(parser.apply(text(file, "Name a readable config file with --config.")));
         } catch (ConfigProblem e) {
             throw e.in(file);
         }

@@ -66,7 +66,8 @@ final class ScalarValues {
         } catch (NumberFormatException e) {
             // Falls through to the message below.
         }
-        throw wrongType(node, key, "a number");
+        throw new ConfigProblem(
+                node.line(), key + " must be a number, is " + node.kind(), DecimalComma.remedy(node.text()));
     }
 
     private static double inRange(double number, ConfigNode.Scalar node, String key) {

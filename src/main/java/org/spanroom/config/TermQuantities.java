@@ -76,8 +76,11 @@ final class TermQuantities {
     static double readNumber(Term term, ConfigNode node) {
         ConfigNode.Scalar scalar = Binder.scalar(node, term.key());
         Matcher quantity = QUANTITY.matcher(scalar.text());
-        if (!quantity.matches()) {
-            throw new ConfigProblem(node.line(), term.key() + " must be " + wanted(term) + ", is " + node.kind(), "");
+        if (!quantity.matches() || DecimalComma.isIn(scalar.text())) {
+            throw new ConfigProblem(
+                    node.line(),
+                    term.key() + " must be " + wanted(term) + ", is " + node.kind(),
+                    DecimalComma.remedy(scalar.text()));
         }
         double number = parse(term, scalar, quantity.group(1));
         Optional<Unit.Dimension> dimension = dimension(term);

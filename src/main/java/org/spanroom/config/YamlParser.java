@@ -19,6 +19,8 @@ import org.yaml.snakeyaml.LoaderOptions;
  */
 final class YamlParser {
     private static final int DEEPEST_NESTING = 20;
+    private static final String NOT_JSON = "it is not the record of a run (not valid JSON)";
+    private static final String MAKE_AGAIN = "Make the run again with this version.";
 
     private final YAMLParser tokens;
 
@@ -27,21 +29,41 @@ final class YamlParser {
     }
 
     static ConfigNode parse(String text) {
-        var options = new LoaderOptions();
-        options.setNestingDepthLimit(DEEPEST_NESTING);
-        var factory = YAMLFactory.builder().loaderOptions(options).build();
-        try (YAMLParser tokens = factory.createParser(text)) {
-            return new YamlParser(tokens).document();
+        try {
+            return nodes(text);
         } catch (JsonProcessingException e) {
-            int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
             throw new ConfigProblem(
-                    line, "this is not valid YAML: " + problem(e.getOriginalMessage()), "Fix the line.");
+                    line(e), "this is not valid YAML: " + problem(e.getOriginalMessage()), "Fix the line.");
         } catch (IOException e) {
             throw new ConfigProblem(0, "this is not valid YAML: " + e.getMessage(), "Fix the file.");
         } catch (org.yaml.snakeyaml.error.YAMLException e) {
             throw new ConfigProblem(
                     0, "this is not valid YAML: " + problem(String.valueOf(e.getMessage())), "Fix the file.");
         }
+    }
+
+    /** Reads JSON, which is YAML too; its user knows nothing of YAML, and did not write the file. */
+    static ConfigNode parseJson(String text) {
+        try {
+            return nodes(text);
+        } catch (JsonProcessingException e) {
+            throw new ConfigProblem(line(e), NOT_JSON, MAKE_AGAIN);
+        } catch (IOException | org.yaml.snakeyaml.error.YAMLException e) {
+            throw new ConfigProblem(0, NOT_JSON, MAKE_AGAIN);
+        }
+    }
+
+    private static ConfigNode nodes(String text) throws IOException {
+        var options = new LoaderOptions();
+        options.setNestingDepthLimit(DEEPEST_NESTING);
+        var factory = YAMLFactory.builder().loaderOptions(options).build();
+        try (YAMLParser tokens = factory.createParser(text)) {
+            return new YamlParser(tokens).document();
+        }
+    }
+
+    private static int line(JsonProcessingException failure) {
+        return failure.getLocation() == null ? 0 : failure.getLocation().getLineNr();
     }
 
     private ConfigNode document() throws IOException {

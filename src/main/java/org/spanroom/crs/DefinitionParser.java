@@ -83,6 +83,11 @@ final class DefinitionParser {
         return identifier.find() ? Optional.of(Integer.valueOf(identifier.group(1))) : Optional.empty();
     }
 
+    /** Returns what a library says of a failure, behind our own words and without its full stop. */
+    static String inParentheses(String said) {
+        return " (" + abridged(said.strip()).replaceAll("(?<!\\.)\\.$", "") + ")";
+    }
+
     static String abridged(String text) {
         String line = text.replaceAll("\\s+", " ");
         return line.length() <= 60 ? line : line.substring(0, 57) + "...";

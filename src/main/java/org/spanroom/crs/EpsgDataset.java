@@ -163,7 +163,7 @@ final class EpsgDataset {
             throw new IllegalArgumentException("the EPSG dataset has no reference system EPSG:" + code, e);
         } catch (FactoryException e) {
             throw new IllegalArgumentException(
-                    "EPSG:" + code + " cannot be used: " + DefinitionParser.abridged(String.valueOf(e.getMessage())),
+                    "EPSG:" + code + " is not usable" + DefinitionParser.inParentheses(String.valueOf(e.getMessage())),
                     e);
         }
     }

@@ -98,8 +98,8 @@ final class Transforms {
                     Optional.of(projection.inverse()), Optional.of(projection), unitDeg, meridianDeg, shift);
         } catch (FactoryException | TransformException e) {
             throw new IllegalArgumentException(
-                    "no transformation is known from '" + plane.getName().getCode() + "' to WGS 84: "
-                            + DefinitionParser.abridged(String.valueOf(e.getMessage())),
+                    "no transformation is known from '" + plane.getName().getCode() + "' to WGS 84"
+                            + DefinitionParser.inParentheses(String.valueOf(e.getMessage())),
                     e);
         }
     }

@@ -56,7 +56,8 @@ final class WktReader {
         try {
             return CRS.parseWKT(AXIS.matcher(text).replaceAll(""));
         } catch (FactoryException | RuntimeException e) {
-            throw new IllegalArgumentException("the WKT cannot be read: " + DefinitionParser.abridged(reason(e)), e);
+            throw new IllegalArgumentException(
+                    "the definition in WKT is not usable" + DefinitionParser.inParentheses(reason(e)), e);
         }
     }
 

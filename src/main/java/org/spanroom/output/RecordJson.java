@@ -1,6 +1,7 @@
 package org.spanroom.output;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -8,6 +9,9 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +19,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.spanroom.finding.FileName;
 import org.spanroom.finding.InputException;
 
@@ -23,11 +28,18 @@ import org.spanroom.finding.InputException;
  * there ends the command with one line.
  */
 final class RecordJson {
-    static final String NAME_A_RUN = "Name the folder of a run with --run.";
+    static final String NAME_A_RUN = "Name the folder of a run.";
     static final String RUN_AGAIN = "Make the run again with this version.";
 
     /** More than any run counts; whole numbers up to here are exact. */
     private static final double MOST = 1e15;
+
+    private static final String TIME = "a time such as 2027-01-15T08:00:00Z";
+    private static final int FIRST_YEAR = 1970;
+    private static final int LAST_YEAR = 9999;
+    private static final Pattern VERSION = Pattern.compile("development|[0-9][0-9A-Za-z.+-]{0,39}");
+    private static final ObjectMapper MAPPER =
+            new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
     private final Path file;
     private final String name;
@@ -46,7 +58,7 @@ final class RecordJson {
      */
     static RecordJson read(Path file) {
         try {
-            JsonNode root = new ObjectMapper().readTree(Files.readString(file));
+            JsonNode root = MAPPER.readTree(Files.readString(file));
             if (!root.isObject()) {
                 throw new InputException(file, "it is not the record of a run (not a JSON object)", NAME_A_RUN);
             }
@@ -89,6 +101,14 @@ final class RecordJson {
         return items;
     }
 
+    /** Returns the sections of a list that must be there. */
+    List<RecordJson> demandedItems(String member) {
+        if (!has(member)) {
+            throw wrong(member, "a list");
+        }
+        return items(member);
+    }
+
     /** Returns a list of texts; none where it is missing. */
     List<String> texts(String member) {
         var texts = new ArrayList<String>();
@@ -117,6 +137,29 @@ final class RecordJson {
             throw wrong(member, "a text");
         }
         return text;
+    }
+
+    /** Returns the version of a program; it must be there. */
+    String version(String member) {
+        String text = someText(member);
+        if (!VERSION.matcher(text).matches()) {
+            throw wrong(member, "a version such as 1.0.0");
+        }
+        return text;
+    }
+
+    /** Returns a time of the years 1970 to 9999 as the record has it; it must be there. */
+    String time(String member) {
+        String text = someText(member);
+        try {
+            int year = Instant.parse(text).atOffset(ZoneOffset.UTC).getYear();
+            if (year >= FIRST_YEAR && year <= LAST_YEAR) {
+                return text;
+            }
+        } catch (DateTimeException notATime) {
+            throw wrong(member, TIME);
+        }
+        throw wrong(member, TIME);
     }
 
     /** Returns a text that names a file on this system. */

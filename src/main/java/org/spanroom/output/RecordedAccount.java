@@ -72,7 +72,7 @@ public record RecordedAccount(
     public static RecordedAccount read(RecordedRun run) {
         RecordJson root = RecordJson.read(run.file());
         return new RecordedAccount(
-                root.text("started_at"),
+                root.time(RunJson.STARTED_AT),
                 root.count("spans_ranked"),
                 root.section("lengths_m").amount("spans_ranked"),
                 money(root.section("money_ranked")),

@@ -50,13 +50,15 @@ public record RecordedRun(
         }
         RecordJson root = RecordJson.read(file);
         List<RunRecord.Input> inputs =
-                root.items("inputs").stream().map(RecordedRun::input).toList();
+                root.demandedItems("inputs").stream().map(RecordedRun::input).toList();
         if (inputs.isEmpty()) {
             throw new InputException(file, "it names no inputs", RecordJson.RUN_AGAIN);
         }
+        root.time(RunJson.STARTED_AT);
+        ResultTables.ALL.stream().map(ResultTable::name).filter(root::has).forEach(root::count);
         return new RecordedRun(
                 file,
-                root.text("version"),
+                root.version("version"),
                 lengths(root.section("lengths_m")),
                 root.text("output_crs"),
                 root.count(SpanColumns.RUN_NAME),

@@ -29,6 +29,9 @@ import org.spanroom.output.folder.OutputException;
 final class RunJson {
     static final String FILE = "run.json";
 
+    /** The member with the time at which the run was started. */
+    static final String STARTED_AT = "started_at";
+
     /** The member with the version of the file that later commands read. */
     static final String RUN_SPANS_FORMAT = "run_spans_format";
 
@@ -75,7 +78,7 @@ final class RunJson {
         json.writeStartObject();
         json.writeStringField("program", "Spanroom");
         json.writeStringField("version", run.version());
-        json.writeStringField("started_at", run.startedAt().toString());
+        json.writeStringField(STARTED_AT, run.startedAt().toString());
         if (account.rescoredFrom().isPresent()) {
             json.writeStringField("rescored_from", account.rescoredFrom().get());
         }

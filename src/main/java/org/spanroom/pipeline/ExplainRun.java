@@ -56,6 +56,16 @@ public final class ExplainRun {
     }
 
     /**
+     * Demands that an annual program was made of this run.
+     *
+     * @param program its folder
+     * @throws InputException if it was made of another run, or the folder holds no program that can be read
+     */
+    public void demandProgram(Path program) {
+        ProgramOfRun.demand(program, recorded);
+    }
+
+    /**
      * Returns the ids of the spans at some ranks of the run, in the order of the ranks given.
      *
      * @throws InputException if no span has one of the ranks

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -76,6 +77,21 @@ final class RecordedStandings {
                     }
                 }));
         return List.copyOf(ids.values());
+    }
+
+    /**
+     * Returns the ranks of spans, 0 for one that is excluded; the run lacks those that are not among the keys.
+     *
+     * @throws InputException if the results cannot be read back
+     */
+    static Map<String, Integer> ranks(RecordedRun run, Set<String> spanIds) {
+        var ranks = new HashMap<String, Integer>();
+        read(run, (id, standing) -> {
+            if (spanIds.contains(id)) {
+                ranks.putIfAbsent(id, standing.rank().orElse(0));
+            }
+        });
+        return ranks;
     }
 
     private static InputException noSuchSpan(Path folder, String spanId) {

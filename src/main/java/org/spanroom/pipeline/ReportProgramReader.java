@@ -1,16 +1,14 @@
 package org.spanroom.pipeline;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.spanroom.finding.InputException;
 import org.spanroom.model.UnitSystem;
-import org.spanroom.output.AnnualWriter;
 import org.spanroom.output.CopiedCsv;
 import org.spanroom.output.CopiedTable;
+import org.spanroom.output.RecordedRun;
 import org.spanroom.output.columns.AnnualColumns;
 import org.spanroom.output.columns.AnnualFigureColumns;
 import org.spanroom.output.columns.AnnualNetworkColumns;
@@ -24,16 +22,15 @@ import org.spanroom.output.table.UsColumns;
 final class ReportProgramReader {
     private final Path folder;
     private final ReportSpansReader.Read spans;
-    private final boolean showsAll;
+    private final RecordedRun run;
     private final String currency;
     private final UnitSystem units;
 
-    /** @param showsAll whether the page shows all spans of the run */
-    ReportProgramReader(
-            Path folder, ReportSpansReader.Read spans, boolean showsAll, String currency, UnitSystem units) {
+    /** @param folder of the program */
+    ReportProgramReader(Path folder, ReportSpansReader.Read spans, RecordedRun run, String currency, UnitSystem units) {
         this.folder = folder;
         this.spans = spans;
-        this.showsAll = showsAll;
+        this.run = run;
         this.currency = currency;
         this.units = units;
     }
@@ -44,12 +41,7 @@ final class ReportProgramReader {
      * @throws InputException if the folder holds none, or one of another run
      */
     ReportProgram read() {
-        if (!Files.isRegularFile(folder.resolve(AnnualWriter.MARKER))) {
-            throw new InputException(
-                    folder,
-                    "the folder holds no program (no " + AnnualWriter.MARKER + ")",
-                    "Name the folder of a program with --program.");
-        }
+        ProgramOfRun.demand(folder, run);
         CopiedTable items = copied(AnnualColumns.PROGRAM);
         CopiedTable reserve = copied(ReserveColumns.RESERVE);
         List<Integer> itemRows = rows(items);
@@ -85,35 +77,12 @@ final class ReportProgramReader {
         return place >= 0 && row.values().get(place) instanceof Number number ? number.intValue() : 0;
     }
 
-    /** A program does not name its run: it belongs to one that has all its spans, at the same ranks. */
+    /** Returns the rows of the page that its spans are in, -1 for a span that the page does not show. */
     private List<Integer> rows(CopiedTable copied) {
         int id = copied.columns().indexOf(AnnualColumns.SPAN_ID);
-        int rank = copied.columns().indexOf("rank");
-        int ranks = spans.table().place("rank");
         Map<String, Integer> rowById = spans.rowById();
-        var rows = new ArrayList<Integer>();
-        for (CopiedTable.Row row : copied.rows()) {
-            String span = id < 0 ? "" : String.valueOf(row.values().get(id));
-            Integer here = rowById.get(span);
-            if (here == null && showsAll) {
-                throw anotherRun("has the span '" + span + "', which the run has not");
-            }
-            if (here != null && rank >= 0 && number(row, rank) != rankOf(here, ranks)) {
-                throw anotherRun("has the span '" + span + "' at rank " + number(row, rank) + ", the run at "
-                        + rankOf(here, ranks));
-            }
-            rows.add(here == null ? -1 : here);
-        }
-        return rows;
-    }
-
-    private int rankOf(int row, int column) {
-        double rank = spans.table().number(row, column);
-        return Double.isNaN(rank) ? 0 : (int) rank;
-    }
-
-    private InputException anotherRun(String why) {
-        return new InputException(
-                folder, "the program was made of another run: it " + why, "Name the program of this run.");
+        return copied.rows().stream()
+                .map(row -> rowById.getOrDefault(String.valueOf(row.values().get(id)), -1))
+                .toList();
     }
 }

@@ -133,8 +133,8 @@ public final class ReportRun {
             notes.add("The map shows " + Counted.whole(limits.findings()) + " of " + Counted.whole(findings)
                     + " findings: those to fix before the others. Their table counts all.");
         }
-        Optional<ReportProgram> program = request.program()
-                .map(named -> new ReportProgramReader(named, spans, showsAll, currency(), units).read());
+        Optional<ReportProgram> program =
+                request.program().map(named -> new ReportProgramReader(named, spans, run, currency(), units).read());
         List<Street> streets = request.streets()
                 .map(file -> streetSource.of(file, request.streetName()))
                 .orElse(List.of());

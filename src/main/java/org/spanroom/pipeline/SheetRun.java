@@ -122,6 +122,7 @@ public final class SheetRun {
     public Summary run(Request request) {
         demandApart(request);
         Optional<RecordedProgram> program = request.program().map(ProgramReader::read);
+        request.program().ifPresent(named -> ProgramOfRun.demand(named, recorded));
         List<String> asked = asked(request, program);
         if (asked.size() > MOST_SPANS) {
             throw new UsageException(

@@ -24,6 +24,13 @@ public final class Condition {
     /** Of a condition in a message, characters. */
     private static final int MOST_SHOWN = 300;
 
+    /** What the parser calls the end of the text. */
+    private static final String END = "<EOF>";
+
+    /** Any of these completes a condition that breaks off. */
+    private static final List<String> COMPLETIONS =
+            List.of(" 1", " 'x'", " > 1", " x > 1", ")", " 1)", " 'x')", " > 1)", " x > 1)", " AND 2", " NULL");
+
     private final String text;
     private final Filter filter;
     private final List<String> columns;
@@ -69,13 +76,28 @@ public final class Condition {
                 ? "its parentheses are nested too deep."
                 : String.valueOf(problem.getMessage());
         int list = said.indexOf("Was expecting");
-        String where = (list < 0 ? said : said.substring(0, list))
+        String stopped = (list < 0 ? said : said.substring(0, list))
                 .replaceAll("\\s*Parsing : .*", "")
                 .strip();
+        String where = stopped.contains(END) && endsTooEarly(text) ? "the condition ends too early." : shown(stopped);
         return new UsageException(
                 "--where cannot be read: " + where + " It is ECQL, such as rank <= 100 AND duct LIKE 'B18%'; it was: "
                         + shown(text),
                 problem);
+    }
+
+    /** The parser names the words before the end too, whatever is wrong: whether something is missing, trying shows. */
+    private static boolean endsTooEarly(String text) {
+        return COMPLETIONS.stream().anyMatch(completion -> isReadable(text + completion));
+    }
+
+    private static boolean isReadable(String text) {
+        try {
+            ECQL.toFilter(text);
+            return true;
+        } catch (CQLException | RuntimeException | StackOverflowError unreadable) {
+            return false;
+        }
     }
 
     private static String shown(String text) {

@@ -226,8 +226,8 @@ class ExplainCommandTest {
         assertThat(List.of(none.exitCode(), broken.exitCode(), hollow.exitCode()))
                 .containsOnly(ExitCode.INPUT);
         assertThat(none.complaint())
-                .isEqualTo("spanroom: " + folder
-                        + ": the folder holds no run (no run.json). Name the folder of a run with --run.\n");
+                .isEqualTo(
+                        "spanroom: " + folder + ": the folder holds no run (no run.json). Name the folder of a run.\n");
         assertThat(broken.complaint())
                 .contains("it is not the record of a run (not JSON)")
                 .hasLineCount(1);

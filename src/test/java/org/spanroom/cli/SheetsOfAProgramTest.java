@@ -16,6 +16,8 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The sheets of one year of a program: its spans and no others, in the order of its calendar, with week and crew. */
 class SheetsOfAProgramTest {
@@ -152,6 +154,50 @@ class SheetsOfAProgramTest {
                 made.err().contains("no span of the program is in year 9. Name one of its years with --year."),
                 made.err());
         assertFalse(Files.exists(folder.resolve("year-9")));
+    }
+
+    /** Crews that get the weeks of another run go to vaults that the run did not assess. */
+    @ParameterizedTest
+    @CsvSource({"sheets", "explain", "report"})
+    void theProgramOfAnotherRunIsRefused(String command) throws IOException {
+        Path other = Files.createDirectories(folder.resolve("other-" + command));
+        for (String table : List.of("program", "reserve", "program_totals", "budget_curve", "program_connections")) {
+            Path file = program.resolve(table + ".csv");
+            if (Files.exists(file)) {
+                Files.copy(file, other.resolve(table + ".csv"));
+            }
+        }
+        CSVRecord first = planned().get(0);
+        Path made = folder.resolve("refused-" + command);
+        List<String> arguments = switch (command) {
+            case "sheets" -> List.of(command, run.toString(), "--year", "1", "--output", made.toString());
+            case "report" -> List.of(command, run.toString(), "--output", made + ".html");
+            default -> List.of(command, first.get("span_id"), "--run", run.toString());
+        };
+        String row = Files.readString(other.resolve("program.csv"));
+        String here = "," + first.get("span_id") + "," + first.get("rank") + ",";
+
+        Files.writeString(other.resolve("program.csv"), row.replace(here, "," + first.get("span_id") + ",999,"));
+        CommandRun otherRank = withProgram(arguments, other);
+        assertEquals(ExitCode.INPUT, otherRank.exitCode(), otherRank.err());
+        assertTrue(
+                otherRank
+                        .err()
+                        .contains("the program was made of another run: it has the span '"
+                                + first.get("span_id") + "' at rank 999, the run at " + first.get("rank")
+                                + ". Name the program of this run."),
+                otherRank.err());
+
+        Files.writeString(other.resolve("program.csv"), row.replace(here, ",Elsewhere-1," + first.get("rank") + ","));
+        CommandRun otherSpan = withProgram(arguments, other);
+        assertEquals(ExitCode.INPUT, otherSpan.exitCode(), otherSpan.err());
+        assertTrue(otherSpan.err().contains("it has the span 'Elsewhere-1', which the run has not"), otherSpan.err());
+        assertFalse(Files.exists(made));
+    }
+
+    private static CommandRun withProgram(List<String> arguments, Path other) {
+        return CommandRun.of(Stream.concat(arguments.stream(), Stream.of("--program", other.toString()))
+                .toArray(String[]::new));
     }
 
     private static List<CSVRecord> planned() throws IOException {

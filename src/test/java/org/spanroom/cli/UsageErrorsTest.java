@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.config.ConfigReader;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
@@ -124,6 +125,20 @@ class UsageErrorsTest {
 
         assertThat(lists.exitCode()).isEqualTo(ExitCode.INPUT);
         assertThat(lists.err()).contains("--vaults");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "# only a comment\n"})
+    void anEmptyConfigIsNamed(String text) throws IOException {
+        Path config = Files.writeString(folder.resolve("empty.yaml"), text);
+
+        for (String command : List.of("rank", "check")) {
+            CommandRun run = CommandRun.of(command, "--config", config.toString());
+            assertThat(run.exitCode()).isEqualTo(ExitCode.INPUT);
+            assertThat(run.err())
+                    .startsWith(
+                            "spanroom: " + config + ": the config is empty: it sets nothing and names no inputs. Name");
+        }
     }
 
     @Test

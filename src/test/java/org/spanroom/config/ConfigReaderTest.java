@@ -124,6 +124,11 @@ class ConfigReaderTest {
                 List.of(
                         "inputs:\n  routes:\n    fields:\n      inside_diameter: {field: B, unit: inch}",
                         "line 4: 'inch' is not a known unit. Possible for inside_diameter: mm, cm, m, km, in, ft, ft_us."),
+                List.of("assumed:\n  inside_diameter: 4,5 in", "4,5 in'. A decimal point is expected, as in 4.5 in."),
+                List.of("assumed:\n  inside_diameter: 1,250 mm", "as in 4.5, and no comma between digits."),
+                List.of(
+                        "bend:\n  minimum_deflection_deg: 4,5",
+                        "minimum_deflection_deg must be a number, is '4,5'. A decimal point is expected, as in 4.5."),
                 List.of(
                         "inputs:\n  routes:\n    fields:\n      inside_diameter: {field: B, unit: kg/m}",
                         "line 4: 'kg/m' is not a unit of inside_diameter"),

@@ -358,4 +358,19 @@ class ReferenceSystemTest {
                 .hasMessageNotContaining("{0}")
                 .hasMessageNotContaining("null");
     }
+
+    /** Numbers beyond what OGC 01-009 allows: a latitude above 90 degrees, an ellipsoid with a negative axis. */
+    @ParameterizedTest
+    @CsvSource({"6378137, 95", "-5, 40"})
+    void aDefinitionWithImpossibleNumbersIsNotUsable(String axisM, String latitudeDeg) {
+        String text = "PROJCS[\"x\",GEOGCS[\"y\",DATUM[\"d\",SPHEROID[\"s\"," + axisM
+                + ",298.25]],PRIMEM[\"Greenwich\",0],UNIT[\"degree\",0.0174532925199433]],"
+                + "PROJECTION[\"Transverse_Mercator\"],PARAMETER[\"latitude_of_origin\"," + latitudeDeg
+                + "],PARAMETER[\"central_meridian\",0],PARAMETER[\"scale_factor\",1],"
+                + "PARAMETER[\"false_easting\",0],PARAMETER[\"false_northing\",0],UNIT[\"metre\",1]]";
+
+        assertThatThrownBy(() -> ReferenceSystem.parse(text))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageMatching("the definition in WKT is not usable \\(.*[^.]\\)");
+    }
 }

@@ -84,7 +84,13 @@ class HardDocumentsTest {
                         CONNECTIONS + "B,\"" + "x".repeat(1_100_000),
                         "a row of more than 1000000 characters: is a quote not closed?"),
                 Hard.of("close-out", "workbook", "PK\u0003\u0004xl/workbook.xml", "a workbook", "Save it as CSV"),
-                Hard.of("close-out", "other header", CONNECTIONS, "the column 'fact' is missing", "Its header is"),
+                Hard.of(
+                        "close-out",
+                        "other header",
+                        CONNECTIONS,
+                        "this is not a close-out file",
+                        "the column 'fact' is missing",
+                        "must be code,span,"),
                 Hard.of(
                         "close-out",
                         "two columns of one name",
@@ -95,7 +101,12 @@ class HardDocumentsTest {
                         "row without end",
                         FACTS + ",\"" + "x".repeat(10_100_000),
                         "a row of more than 10000000 characters"),
-                Hard.of("field book", "close-out file instead", FACTS, "the column 'format' is missing"),
+                Hard.of(
+                        "field book",
+                        "close-out file instead",
+                        FACTS,
+                        "this is not a field book: the column 'format' is missing",
+                        "The first line of a field book must be format,entry,run,"),
                 Hard.of("field book", "nothing", "", "the field book is empty"),
                 Hard.of("field book", "misspelled column", BOOK.replace("unit", "units"), "is it 'units'?"));
     }
@@ -142,7 +153,12 @@ class HardDocumentsTest {
                 Hard.of("run record", "nothing", "", "it is not the record of a run"),
                 Hard.of("run record", "null", "null", "it is not the record of a run"),
                 Hard.of("run record", "a list", "[]", "it is not the record of a run"),
-                Hard.of("run record", "another JSON", "{\"type\":\"FeatureCollection\"}", "it names no inputs"),
+                Hard.of(
+                        "run record",
+                        "another JSON",
+                        "{\"type\":\"FeatureCollection\"}",
+                        "inputs must be a list, and is missing"),
+                Hard.of("run record", "text behind", run + "x", "it is not the record of a run (not JSON)"),
                 Hard.of("run record", "cut off", run.substring(0, run.length() / 2), "it is not the record of a run"),
                 Hard.of("run record", "deep", "{\"inputs\":" + "[".repeat(100_000), "it is not the record of a run"),
                 Hard.of(

@@ -339,7 +339,7 @@ class RecordedSpansTest {
     private void read(Map<String, String> row) {
         try {
             Files.writeString(folder.resolve("run.json"), """
-                    {"version": "1", "spans": 1, "run_spans": 1, "run_spans_format": %d,
+                    {"version": "1", "started_at": "2027-01-15T00:00:00Z", "spans": 1, "run_spans": 1, "run_spans_format": %d,
                      "lengths_m": {"routes": 1, "spans": 1, "remainders": 0},
                      "inputs": [{"role": "routes", "file": "r.geojson", "sha256": "0",
                                  "features_read": 1, "features_used": 1, "features_rejected": 0}]}

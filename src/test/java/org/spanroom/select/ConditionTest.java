@@ -122,6 +122,33 @@ class ConditionTest {
         }
     }
 
+    /** By the grammar of CQL, OGC 07-006r1: a comparison has two sides, AND has two conditions, a parenthesis is closed. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"rank <=", "rank", "rank > 1 AND", "duct LIKE", "rank BETWEEN 1", "rank IN (1", "(rank > 1"})
+    void aConditionThatBreaksOffSaysSo(String text) {
+        assertThatThrownBy(() -> parse(text))
+                .isInstanceOf(UsageException.class)
+                .hasMessageStartingWith("--where cannot be read: the condition ends too early. It is ECQL")
+                .hasMessageEndingWith(text)
+                .hasMessageNotContaining("EOF");
+    }
+
+    @Test
+    void aWordTooManyAtTheEndIsNotAnEarlyEnd() {
+        assertThatThrownBy(() -> parse("rank > 1 5")).hasMessageNotContaining("too early");
+    }
+
+    @Test
+    void aLongConditionIsNotRepeated() {
+        String text = "rank > 1 AND '" + "x".repeat(5_000);
+
+        assertThatThrownBy(() -> parse(text))
+                .isInstanceOf(UsageException.class)
+                .extracting(problem -> problem.getMessage().length())
+                .matches(length -> length < 1000);
+    }
+
     /** The parser calls itself for each level. The message is short, whatever the condition is. */
     @Test
     void aConditionThatIsNestedTooDeepIsRefusedInPlainWords() {

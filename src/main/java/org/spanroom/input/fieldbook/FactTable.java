@@ -39,6 +39,20 @@ record FactTable(List<FactRow> rows, List<String> others, boolean plain) {
         private String remedy() {
             return "Its header is " + String.join(",", columns) + ".";
         }
+
+        /** A table of this form always has the first column if it is needed, and at least half of the others that are. */
+        private boolean isAnother(Set<String> found) {
+            String first = columns.get(0);
+            long has = needed.stream().filter(found::contains).count();
+            return (needed.contains(first) && !found.contains(first)) || 2 * has < needed.size();
+        }
+
+        private InputException another(Path file, String missing) {
+            return new InputException(
+                    file,
+                    "this is not a " + name + ": the column '" + missing + "' is missing",
+                    "The first line of a " + name + " must be " + String.join(",", columns) + ".");
+        }
     }
 
     /**
@@ -102,6 +116,9 @@ record FactTable(List<FactRow> rows, List<String> others, boolean plain) {
                     .toList();
             boolean missing = !places.containsKey(column);
             String near = missing ? NearestWord.findAlmost(column, others).orElse("") : "";
+            if (missing && near.isEmpty() && form.needed().contains(column) && form.isAnother(places.keySet())) {
+                throw form.another(file, column);
+            }
             if (missing && (form.needed().contains(column) || !near.isEmpty())) {
                 throw new InputException(
                         file,

@@ -22,6 +22,10 @@ final class FolderCheck {
         if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
             return;
         }
+        if (Files.isSymbolicLink(target) && !Files.exists(target)) {
+            throw new OutputException(
+                    target, "is a link that leads to nothing", "Remove the link, or choose another folder.");
+        }
         if (!Files.isDirectory(target)) {
             throw new OutputException(target, "exists and is no folder", "Choose another folder.");
         }

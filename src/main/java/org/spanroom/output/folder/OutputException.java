@@ -3,6 +3,7 @@ package org.spanroom.output.folder;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -43,11 +44,22 @@ public class OutputException extends RuntimeException {
         if (failure instanceof FileAlreadyExistsException) {
             return new OutputException(file, "exists already", "Choose another name or remove it.", failure);
         }
+        if (failure instanceof NoSuchFileException missing && hasFolder(missing, file)) {
+            return new OutputException(
+                    file, "nothing can be written into the folder that it is in", "Choose another folder.", failure);
+        }
         if (failure instanceof NoSuchFileException) {
             return new OutputException(file, "its folder does not exist", "Create the folder first.", failure);
         }
         return new OutputException(
                 file, "cannot be written (" + reason + ")", "Check the disk and the folder.", failure);
+    }
+
+    /** Returns whether the folder is there, as that of a file system which takes no files of ours. */
+    private static boolean hasFolder(NoSuchFileException missing, Path file) {
+        Path named = missing.getFile() == null ? file : Path.of(missing.getFile());
+        Path folder = named.toAbsolutePath().getParent();
+        return folder != null && Files.isDirectory(folder);
     }
 
     public static OutputException fullDisk(Path file, Exception failure) {

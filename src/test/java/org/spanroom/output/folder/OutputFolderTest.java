@@ -3,6 +3,7 @@ package org.spanroom.output.folder;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,6 +13,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.testing.SmallDisk;
 
 class OutputFolderTest {
@@ -115,6 +118,30 @@ class OutputFolderTest {
         }
 
         assertThat(parent.resolve("a/b/c")).isDirectory();
+    }
+
+    /** Links of symlink(7): to a name that is not there, and to itself. */
+    @ParameterizedTest
+    @ValueSource(strings = {"nothing", "results"})
+    void aLinkThatLeadsToNothingIsNamed(String name) throws IOException {
+        Files.createSymbolicLink(target, parent.resolve(name));
+
+        assertThatThrownBy(() -> OutputFolder.check(target, true, MARKER))
+                .isInstanceOf(OutputException.class)
+                .hasMessage(target + ": is a link that leads to nothing. Remove the link, or choose another folder.");
+    }
+
+    /** The file system proc(5) has a folder, and takes no file. */
+    @Test
+    void aFolderThatIsThereIsNotSaidToBeMissing() {
+        Path proc = Path.of("/proc");
+        assumeTrue(Files.isDirectory(proc.resolve("self")));
+
+        assertThatThrownBy(() -> OutputFolder.create(proc.resolve("x"), false, MARKER))
+                .isInstanceOf(OutputException.class)
+                .hasMessageStartingWith("/proc/x: ")
+                .hasMessageContaining("nothing can be written into the folder that it is in")
+                .hasMessageNotContaining("does not exist");
     }
 
     @Test
