@@ -53,6 +53,9 @@ public final class GeoPackageCatalog {
      * log is not there is declared immutable, because SQLite would create one.
      */
     static Connection connect(Path file) throws IOException {
+        if (!hasChangesBeside(file)) {
+            DatabaseSize.demandWhole(file);
+        }
         SqliteLibrary.load();
         var config = new SQLiteConfig();
         config.setReadOnly(true);
@@ -221,7 +224,10 @@ public final class GeoPackageCatalog {
         }
         return new InputException(
                 file,
-                problem + " (" + cause.getMessage() + ")",
+                problem
+                        + (code == SQLiteErrorCode.SQLITE_CORRUPT.code
+                                ? ": it is damaged"
+                                : " (" + cause.getMessage() + ")"),
                 "Check it with the program that wrote it, or export it again",
                 cause);
     }

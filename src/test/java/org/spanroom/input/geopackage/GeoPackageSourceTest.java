@@ -11,12 +11,14 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.InputException;
@@ -207,6 +209,42 @@ class GeoPackageSourceTest {
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining(words)
                 .hasMessageNotContaining("\n");
+    }
+
+    /** The size in the header of a database: file format of SQLite 3, sqlite.org/fileformat2.html, section 1.3. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 100, 4096, 9000})
+    void aFileThatIsCutOffIsNamedAsSuch(int bytes) throws SQLException, IOException {
+        try (var geoPackage = new SmallGeoPackage(file())) {
+            geoPackage.pointLayer("a", 4326, 200);
+        }
+        byte[] whole = Files.readAllBytes(file());
+        Files.write(file(), Arrays.copyOf(whole, whole.length - bytes));
+
+        assertThatThrownBy(() -> ReadLayer.of(file()))
+                .isInstanceOf(InputException.class)
+                .hasMessage(String.format(
+                        Locale.ROOT,
+                        "%s: it is cut off: it has %,d bytes, and its header states %,d. Copy all of it, or export it again.",
+                        file(),
+                        whole.length - bytes,
+                        whole.length));
+    }
+
+    /** What follows the last page, and a count that an old program left behind, do not matter. */
+    @Test
+    void aLongerFileAndAnInvalidCountAreRead() throws SQLException, IOException {
+        try (var geoPackage = new SmallGeoPackage(file())) {
+            geoPackage.pointLayer("a", 4326, 2);
+        }
+        byte[] whole = Files.readAllBytes(file());
+        Files.write(file(), Arrays.copyOf(whole, whole.length + 100));
+        assertThat(ReadLayer.of(file()).met()).isEqualTo(2);
+
+        whole[31]++;
+        whole[95]++;
+        Files.write(file(), whole);
+        assertThat(ReadLayer.of(file()).met()).isEqualTo(2);
     }
 
     @Test
