@@ -46,7 +46,7 @@ import picocli.CommandLine.Spec;
             SpanroomCommand.EXIT_0,
             SpanroomCommand.EXIT_1,
             SpanroomCommand.EXIT_2,
-            "3:no such span or rank; or a file of the run is missing or has changed",
+            "3:no such span or rank, a program of another run, or a file of the run is missing or has changed",
             SpanroomCommand.EXIT_5,
             SpanroomCommand.EXIT_6
         },
