@@ -50,7 +50,7 @@ class ReportDetailsTest {
     static void runASmallCity() throws IOException {
         DemoCity.write(400, 3, folder);
         run = folder.resolve("run");
-        new RankRun(config(), Progress.SILENT).run(false, "test", Instant.parse("2026-01-01T00:00:00Z"));
+        new RankRun(config(), Progress.SILENT).run(false, "development", Instant.parse("2026-01-01T00:00:00Z"));
         ids = new ExplainRun(run, Progress.SILENT)
                 .idsAt(IntStream.rangeClosed(1, TOP).boxed().toList());
     }
