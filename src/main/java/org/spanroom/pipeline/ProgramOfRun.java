@@ -43,7 +43,7 @@ final class ProgramOfRun {
         planned.forEach((span, rank) -> {
             Integer here = ranks.get(span);
             if (here == null) {
-                throw anotherRun(program, "has the span '" + span + "', which the run has not");
+                throw anotherRun(program, "has the span '" + span + "', which is not in the run");
             }
             if (!here.equals(rank)) {
                 throw anotherRun(program, "has the span '" + span + "' at rank " + rank + ", the run at " + here);

@@ -191,7 +191,7 @@ class SheetsOfAProgramTest {
         Files.writeString(other.resolve("program.csv"), row.replace(here, ",Elsewhere-1," + first.get("rank") + ","));
         CommandRun otherSpan = withProgram(arguments, other);
         assertEquals(ExitCode.INPUT, otherSpan.exitCode(), otherSpan.err());
-        assertTrue(otherSpan.err().contains("it has the span 'Elsewhere-1', which the run has not"), otherSpan.err());
+        assertTrue(otherSpan.err().contains("it has the span 'Elsewhere-1', which is not in the run"), otherSpan.err());
         assertFalse(Files.exists(made));
     }
 

@@ -98,6 +98,11 @@ final class DbfEncoding {
         return guessed;
     }
 
+    /** Returns the name of the encoding. */
+    String name() {
+        return stated.map(Charset::name).orElse("Windows-1252");
+    }
+
     String decode(byte[] bytes, int from, int length) {
         boolean ascii = true;
         for (int i = from; i < from + length && ascii; i++) {

@@ -22,6 +22,10 @@ final class DbfTable implements Closeable {
     private static final int DESCRIPTOR = 32;
     private static final int NAME = 11;
     private static final byte END_OF_FIELDS = 0x0D;
+
+    /** The mark, the path of a database that Visual FoxPro keeps there (263 bytes, from memory), and some room. */
+    private static final int MOST_AFTER_FIELDS = 320;
+
     private static final String REMEDY = "Export it again, or remove it to read only the shapes";
 
     private final Path file;
@@ -31,6 +35,7 @@ final class DbfTable implements Closeable {
     private int version;
     private int headerLength;
     private int rowLength;
+    private int fieldsEnd = HEADER;
     private long rows;
 
     private DbfTable(Path file, FileWindow window) {
@@ -100,8 +105,19 @@ final class DbfTable implements Closeable {
                             + Counted.of(rowLength, "byte") + " do not match its size",
                     REMEDY);
         }
-        readFields(log);
-        rows = Math.min(stated, (window.size() - headerLength) / rowLength);
+        int fieldBytes = readFields(log);
+        long room = (window.size() - headerLength) / rowLength;
+        boolean isOdd = fieldBytes != rowLength || headerLength - fieldsEnd > MOST_AFTER_FIELDS;
+        if (stated == 0 ? room > 0 && fieldBytes > 1 : room < stated && isOdd) {
+            throw new InputException(
+                    file,
+                    "its header of " + Counted.of(headerLength, "byte") + " states " + Counted.of(stated, "row")
+                            + " of "
+                            + Counted.of(rowLength, "byte") + ", which does not match its size and its fields, "
+                            + Counted.of(fieldBytes, "byte") + " in each row",
+                    REMEDY);
+        }
+        rows = Math.min(stated, room);
         if (rows < stated) {
             log.layer(
                     FindingCode.LAYER_ISSUE,
@@ -109,14 +125,17 @@ final class DbfTable implements Closeable {
         }
     }
 
-    private void readFields(LayerLog log) throws IOException {
+    /** Reads the descriptions of the fields; returns how many bytes they and the deletion mark take in a row. */
+    private int readFields(LayerLog log) throws IOException {
         var found = new ArrayList<DbfField>();
         int offset = 1;
         for (int at = HEADER; at + DESCRIPTOR <= headerLength; at += DESCRIPTOR) {
             ByteBuffer descriptor = window.at(at, DESCRIPTOR);
+            fieldsEnd = at;
             if (descriptor.get(at(descriptor, 0)) == END_OF_FIELDS) {
                 break;
             }
+            fieldsEnd = at + DESCRIPTOR;
             DbfField field = field(descriptor, offset);
             found.add(field);
             offset += field.length();
@@ -132,6 +151,7 @@ final class DbfTable implements Closeable {
                         FindingCode.LAYER_ISSUE,
                         "the field \"" + field.name() + "\" occurs twice; the first one was used"));
         fields = List.copyOf(found);
+        return offset;
     }
 
     private DbfField field(ByteBuffer descriptor, int offset) {

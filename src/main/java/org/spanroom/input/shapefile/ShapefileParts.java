@@ -5,6 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -33,7 +35,7 @@ final class ShapefileParts {
         try (DirectoryStream<Path> siblings = Files.newDirectoryStream(folder, Files::isRegularFile)) {
             for (Path sibling : siblings) {
                 if (LayerFormat.stem(sibling).equalsIgnoreCase(stem)) {
-                    found.merge(LayerFormat.ending(sibling), sibling, (a, b) -> betterMatch(a, b, stem));
+                    found.merge(LayerFormat.ending(sibling), sibling, (a, b) -> betterMatch(a, b, file));
                 }
             }
         }
@@ -102,13 +104,19 @@ final class ShapefileParts {
         return stripped.isEmpty() ? Optional.empty() : Optional.of(stripped);
     }
 
-    /** Prefers the name that agrees in case, then the one that sorts first. */
-    private static Path betterMatch(Path a, Path b, String stem) {
-        boolean aExact = LayerFormat.stem(a).equals(stem);
-        boolean bExact = LayerFormat.stem(b).equals(stem);
-        if (aExact != bExact) {
-            return aExact ? a : b;
-        }
-        return a.compareTo(b) <= 0 ? a : b;
+    /** Prefers the name that agrees in case, first before the dot and then behind it, and then the one that sorts first. */
+    private static Path betterMatch(Path a, Path b, Path given) {
+        Comparator<Path> byCase = Comparator.comparing(
+                        (Path part) -> !LayerFormat.stem(part).equals(LayerFormat.stem(given)))
+                .thenComparing(part -> hasCapitals(part) != hasCapitals(given))
+                .thenComparing(Comparator.naturalOrder());
+        return byCase.compare(a, b) <= 0 ? a : b;
+    }
+
+    /** Returns whether an ending is written as in ROADS.SHP. */
+    private static boolean hasCapitals(Path part) {
+        String name = String.valueOf(part.getFileName());
+        String ending = name.substring(name.lastIndexOf('.') + 1);
+        return !ending.equals(ending.toLowerCase(Locale.ROOT));
     }
 }

@@ -92,6 +92,9 @@ public final class ShapefileSource implements LayerSource {
 
     /** The open files of one reading. */
     private static final class Reading implements AutoCloseable {
+        /** What a decoder gives for bytes that are no character. */
+        private static final char REPLACEMENT = '\uFFFD';
+
         private final ShapeRecords shapes;
         private final @Nullable DbfTable table;
         private final ShapeDecoder decoder = new ShapeDecoder();
@@ -130,7 +133,7 @@ public final class ShapefileSource implements LayerSource {
             long rows = table == null ? 0 : table.rows();
             long row = 0;
             for (; shapes.hasNext(); row++) {
-                if (readRow(row, columns, wanted)) {
+                if (readRow(row, columns, wanted, log)) {
                     log.odd(FindingCode.LAYER_ISSUE, row + 1, "features are marked as deleted; they were skipped");
                     passOverShape();
                 } else {
@@ -148,7 +151,7 @@ public final class ShapefileSource implements LayerSource {
                         "the .dbf has " + Counted.of(rows, "row") + ", but the .shp has " + Counted.of(row, "shape"));
             }
             for (; row < rows; row++) {
-                if (!readRow(row, columns, wanted)) {
+                if (!readRow(row, columns, wanted, log)) {
                     decoder.vertices().clear();
                     outlet.handOn("", "null", Kind.NONE, decoder.vertices());
                 }
@@ -217,7 +220,8 @@ public final class ShapefileSource implements LayerSource {
         }
 
         /** Reads the wanted values of a row, none where the table has no such row; returns true if it is deleted. */
-        private boolean readRow(long row, @Nullable DbfField[] columns, WantedFields wanted) throws IOException {
+        private boolean readRow(long row, @Nullable DbfField[] columns, WantedFields wanted, LayerLog log)
+                throws IOException {
             wanted.clear();
             if (table == null || row >= table.rows()) {
                 return false;
@@ -228,16 +232,28 @@ public final class ShapefileSource implements LayerSource {
             }
             for (int slot = 0; slot < columns.length; slot++) {
                 DbfField column = columns[slot];
-                wanted.set(slot, column == null ? null : value(column, bytes, row));
+                wanted.set(slot, column == null ? null : value(column, bytes, row, log));
             }
             return false;
         }
 
-        private @Nullable Object value(DbfField column, ByteBuffer bytes, long row) {
+        private @Nullable Object value(DbfField column, ByteBuffer bytes, long row, LayerLog log) {
             if (column.isMemo() && memos != null) {
                 return memos.value(column, bytes, row + 1);
             }
-            return table == null ? null : column.value(bytes, table.encoding());
+            if (table == null) {
+                return null;
+            }
+            Object value = column.value(bytes, table.encoding());
+            if (value instanceof String text && text.indexOf(REPLACEMENT) >= 0) {
+                log.odd(
+                        FindingCode.LAYER_ISSUE,
+                        row + 1,
+                        "texts of the field \"" + column.name() + "\" are not valid in the encoding "
+                                + table.encoding().name()
+                                + " of the .dbf, and characters were lost; state the right one in the .cpg");
+            }
+            return value;
         }
 
         private void readShape(FeatureOutlet outlet, LayerLog log) throws IOException {

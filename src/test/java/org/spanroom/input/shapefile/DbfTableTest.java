@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -149,7 +150,9 @@ class DbfTableTest {
         "8, 0, header shorter than itself",
         "8, 30000, header longer than the file",
         "10, 0, rows without a byte",
-        "10, 3, rows shorter than their fields"
+        "10, 3, rows shorter than their fields",
+        "10, 600, rows longer than their fields and the file",
+        "4, 0, no row where there is room for one"
     })
     void headerThatCannotBeIsRefused(int at, short value, String why) throws IOException {
         byte[] dbf = ShapefileBytes.dbf(3, List.of("A C 5 0"), row("x"));
@@ -161,6 +164,21 @@ class DbfTableTest {
                         .array());
 
         assertThatThrownBy(() -> open(file)).as(why).isInstanceOf(InputException.class);
+    }
+
+    /** Rows would begin in the midst of others, and every value would be wrong. */
+    @ParameterizedTest
+    @CsvSource({"8, 500, 100", "10, 7, 40"})
+    void headerThatMovesTheRowsIsRefused(int at, short value, int rows) throws IOException {
+        byte[][][] cells = Collections.nCopies(rows, row("x")).toArray(byte[][][]::new);
+        byte[] dbf = ShapefileBytes.dbf(3, List.of("A C 5 0"), cells);
+        assertThat(values(dbf)).hasSize(rows);
+        ByteBuffer.wrap(dbf).order(ByteOrder.LITTLE_ENDIAN).putShort(at, value);
+        Path file = Files.write(folder.resolve("a.dbf"), dbf);
+
+        assertThatThrownBy(() -> open(file))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("which does not match its size and its fields, 6 bytes in each row");
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.spanroom.input.shapefile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 import static org.spanroom.input.ShapefileBytes.multiPoint;
 import static org.spanroom.input.ShapefileBytes.nullShape;
 import static org.spanroom.input.ShapefileBytes.parts;
@@ -194,6 +195,47 @@ class ShapefileSourceTest {
         assertThat(layer.values()).containsExactly(List.of("δφ"));
         assertThat(layer.findings().all()).isEmpty();
         assertThat(ReadLayer.of(folder.resolve("a.Dbf"), "T").values()).containsExactly(List.of("δφ"));
+    }
+
+    /** Where names of parts differ in case only, those written as the given one are its own. */
+    @Test
+    void partsOfTheSameCaseGoTogether() throws IOException {
+        new ShapefileBytes(1).add(point(1, 1, 1)).write(folder, "a");
+        assumeThat(folder.resolve("a.SHP"))
+                .as("a file where case does not matter")
+                .doesNotExist();
+        Files.copy(folder.resolve("a.shp"), folder.resolve("a.SHP"));
+        Files.write(folder.resolve("a.dbf"), ShapefileBytes.dbf(3, List.of("T C 5 0"), row("small")));
+        Files.write(folder.resolve("a.DBF"), ShapefileBytes.dbf(3, List.of("T C 5 0"), row("large")));
+
+        assertThat(ReadLayer.of(folder.resolve("a.shp"), "T").values()).containsExactly(List.of("small"));
+        assertThat(ReadLayer.of(folder.resolve("a.SHP"), "T").values()).containsExactly(List.of("large"));
+    }
+
+    @Test
+    void textsThatAreNotInTheStatedEncodingAreReported() throws IOException {
+        Path file = new ShapefileBytes(1)
+                .add(point(1, 1, 1))
+                .add(point(1, 2, 2))
+                .add(point(1, 3, 3))
+                .write(folder, "a");
+        byte[] windows = {'S', 't', 'r', 'a', (byte) 0xDF, 'e'};
+        Files.write(
+                folder.resolve("a.dbf"),
+                ShapefileBytes.dbf(
+                        0, List.of("T C 6 0"), row("plain"), new byte[][] {windows}, new byte[][] {windows}));
+        Files.writeString(folder.resolve("a.cpg"), "UTF-8");
+
+        ReadLayer layer = ReadLayer.of(file, "T");
+
+        assertThat(layer.values()).containsExactly(List.of("plain"), List.of("Stra\uFFFDe"), List.of("Stra\uFFFDe"));
+        assertThat(layer.details())
+                .containsExactly(
+                        "texts of the field \"T\" are not valid in the encoding UTF-8 of the .dbf, and characters "
+                                + "were lost; state the right one in the .cpg (2 features, first number 2)");
+        Files.writeString(folder.resolve("a.cpg"), "windows-1252");
+        assertThat(ReadLayer.of(file, "T").values()).contains(List.of("Straße"));
+        assertThat(ReadLayer.of(file, "T").details()).isEmpty();
     }
 
     @Test
