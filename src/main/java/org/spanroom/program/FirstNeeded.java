@@ -21,9 +21,8 @@ public final class FirstNeeded {
     public FirstNeeded(DuctNetwork network, int cables, List<Integer> hubs) {
         var finder = new WayFinder(network, cables);
         for (int i = 0; i < hubs.size(); i++) {
-            for (int j = i + 1; j < hubs.size(); j++) {
-                finder.findCheapest(hubs.get(i), hubs.get(j)).ifPresent(this::count);
-            }
+            finder.findCheapest(hubs.get(i), hubs.subList(i + 1, hubs.size()))
+                    .forEach(way -> way.ifPresent(this::count));
         }
     }
 

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -194,6 +195,19 @@ class WayLawTest {
 
         assertThat(way.costs().money()).isCloseTo(least, within(1e-4));
         assertThat(way.lengthM()).isCloseTo(shortestM, within(1e-3));
+    }
+
+    /** One pass for several vaults finds the very ways that one pass for each finds. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void waysToSeveralVaultsAreThoseToEach(long seed) {
+        DuctNetwork network = network(new Random(seed));
+        var finder = new WayFinder(network, CABLES);
+        List<Integer> to = IntStream.range(1, network.vaults().size()).boxed().toList();
+
+        assertThat(finder.findCheapest(0, to))
+                .isEqualTo(
+                        to.stream().map(vault -> finder.findCheapest(0, vault)).toList());
     }
 
     /** A chance is no sum, so that the best way is not proved; it is never worse than the cheapest and the shortest. */

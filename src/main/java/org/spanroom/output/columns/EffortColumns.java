@@ -17,6 +17,7 @@ final class EffortColumns {
 
     static List<Column<RankedSpan>> all() {
         var columns = new ArrayList<>(hours());
+        columns.addAll(shared());
         columns.addAll(materials());
         return columns;
     }
@@ -46,7 +47,11 @@ final class EffortColumns {
                         "fits_wind",
                         "Whether a shift has time for the longest pull in addition to opening, making safe and "
                                 + "closing the vaults.",
-                        time(WorkTime::fitsWindow)),
+                        time(WorkTime::fitsWindow)));
+    }
+
+    private static List<Column<RankedSpan>> shared() {
+        return List.of(
                 Column.real(
                         "shared_a_hours",
                         "shared_f_h",

@@ -34,6 +34,7 @@ public final class PullColumns {
         var columns = new ArrayList<>(answer());
         columns.addAll(tightest());
         columns.addAll(failure());
+        columns.addAll(failurePlace());
         for (Friction friction : Friction.values()) {
             columns.addAll(atBetterEnd(friction));
         }
@@ -130,7 +131,11 @@ public final class PullColumns {
                         "fail_end",
                         CellRange.oneOf(Stream.of(SpanEnd.values()).map(SpanEnd::key)),
                         "The end at which that innerduct would come out: a or b.",
-                        pull(p -> findFailingEnd(p.outcome()).map(SpanEnd::key))),
+                        pull(p -> findFailingEnd(p.outcome()).map(SpanEnd::key))));
+    }
+
+    private static List<Column<RankedSpan>> failurePlace() {
+        return List.of(
                 Column.real(
                         "pull_failing_at_m",
                         "fail_at_m",

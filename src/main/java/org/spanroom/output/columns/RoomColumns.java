@@ -26,6 +26,7 @@ final class RoomColumns {
     static List<Column<RankedSpan>> all() {
         var columns = new ArrayList<>(bore());
         columns.addAll(gain());
+        columns.addAll(positionsNow());
         columns.addAll(positionsAfter());
         columns.add(SpanColumns.SPARE);
         columns.addAll(PackingColumns.all());
@@ -88,7 +89,11 @@ final class RoomColumns {
                         "innerd_out",
                         CellRange.COUNT,
                         "How many rigid innerducts come out.",
-                        then(PullChoice::innerductsOut)),
+                        then(PullChoice::innerductsOut)));
+    }
+
+    private static List<Column<RankedSpan>> positionsNow() {
+        return List.of(
                 SpanColumns.POSITIONS_NOW,
                 Column.integer(
                         "positions_now_innerducts",
