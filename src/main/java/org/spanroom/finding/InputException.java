@@ -40,7 +40,8 @@ public final class InputException extends RuntimeException {
     /** What a file says may be of any length; the message shows its beginning, and the remedy. */
     private static String message(Path file, String problem, String remedy) {
         String said = shortened(problem);
-        return oneLine(file + ": " + said + (said.endsWith("?") ? " " : ". ") + shortened(remedy));
+        String named = file.toString().isEmpty() ? "." : file.toString(); // the current folder, whose path may be empty
+        return oneLine(named + ": " + said + (said.endsWith("?") ? " " : ". ") + shortened(remedy));
     }
 
     private static String shortened(String text) {

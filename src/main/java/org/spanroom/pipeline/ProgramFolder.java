@@ -37,8 +37,11 @@ final class ProgramFolder {
         Path target = whole(output);
         for (Path input : inputs) {
             if (whole(input).startsWith(target)) {
-                throw new UsageException(
-                        "--output " + output + " holds the file that is read, " + input + "; choose another folder");
+                throw new UsageException("the results folder " + output + " (--output, or output.folder in the config) "
+                        + (whole(input).equals(target)
+                                ? "is a file that is read"
+                                : "holds the file that is read, " + input)
+                        + "; choose another folder");
             }
         }
     }

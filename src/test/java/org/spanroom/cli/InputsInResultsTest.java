@@ -46,6 +46,19 @@ class InputsInResultsTest {
     }
 
     @Test
+    void aFolderOfResultsThatIsAnInputIsRefused() {
+        Path routes = city.resolve("ducts.geojson");
+
+        CommandRun run = rank(routes, routes);
+
+        assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.err())
+                .contains("the results folder " + routes
+                        + " (--output, or output.folder in the config) is a file that is read");
+        assertThat(routes).isRegularFile();
+    }
+
+    @Test
     void theSameThroughALink() throws IOException {
         Path results = folder.resolve("run");
         assertThat(rank(city.resolve("ducts.geojson"), results).exitCode()).isZero();

@@ -2,6 +2,7 @@ package org.spanroom.input.fields;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ final class DuctItems {
     private final Map<String, Marked> pipes = new LinkedHashMap<>();
     private final Map<String, Laid> fabrics = new LinkedHashMap<>();
     private final List<Inserted> cables = new ArrayList<>();
+    private final Set<String> cableNames = new HashSet<>();
     private final Set<Term> assumed = EnumSet.noneOf(Term.class);
     private final List<RejectedValue> rejected = new ArrayList<>();
     private CatalogUse catalogUse = CatalogUse.NONE;
@@ -127,6 +129,14 @@ final class DuctItems {
             return reject(row, "its outside diameter or mass is neither given nor assumed");
         }
         String item = row.cell("item").isEmpty() ? "cable-" + (cables.size() + 1) : row.cell("item");
+        if (!cableNames.add(item)) {
+            // Counted, because a cable too many takes room, and one too few would promise room that there is not.
+            row.add(
+                    FindingCode.UNUSABLE_VALUE,
+                    "item",
+                    () -> "the duct already has a cable '" + item
+                            + "'; both are counted. Remove one row, or give each cable its own item");
+        }
         cables.add(new Inserted(cable.named(item, row.cell("tag")), row.cell("inside"), row.place()));
         noteSources(row);
         return true;

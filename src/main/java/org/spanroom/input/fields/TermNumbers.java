@@ -54,7 +54,7 @@ public final class TermNumbers {
 
     /** Returns a number as it was recorded, with its unit. */
     static String written(double inUnit, Optional<Unit> unit) {
-        return SourceNumber.canonical(inUnit)
+        return SourceNumber.brief(inUnit)
                 + unit.map(found -> " " + found.symbol()).orElse("");
     }
 

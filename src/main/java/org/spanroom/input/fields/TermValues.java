@@ -280,7 +280,7 @@ abstract class TermValues {
     private double kept(Term term, LayerFields.Column column, double inUnit, Optional<Unit> unit) {
         double kept = TermNumbers.kept(term, inUnit, unit);
         if (!Double.isFinite(kept) || (term.kind() == Term.Kind.COUNT && kept != Math.rint(kept))) {
-            String text = SourceNumber.canonical(inUnit);
+            String text = SourceNumber.brief(inUnit);
             unusable(term, text, text + " is not a valid value for " + called(term));
             return NONE;
         }

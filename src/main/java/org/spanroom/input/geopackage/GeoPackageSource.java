@@ -211,7 +211,7 @@ public final class GeoPackageSource implements LayerSource {
             outlet.reject(key, fault);
             return;
         }
-        reportOtherSystem(key, decoder.srsId(), outlet.met());
+        reportOtherSystem(key, decoder.srsId(), outlet.met() + 1);
         outlet.handOn(key, decoder.typeName(), decoder.kind(), decoder.vertices());
     }
 

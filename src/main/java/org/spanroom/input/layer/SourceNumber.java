@@ -62,6 +62,12 @@ public record SourceNumber(double inUnit, Optional<Unit> unit) {
         return Blanks.strip(value.toString());
     }
 
+    /** Returns a number for a message: as {@link #canonical}, and with an exponent where that would be a long row of zeros. */
+    public static String brief(double number) {
+        double size = Math.abs(number);
+        return size != 0 && (size < 1e-6 || size >= 1e15) ? Double.toString(number) : canonical(number);
+    }
+
     public static String canonical(double number) {
         if (number == Math.rint(number) && Math.abs(number) < 1e15) {
             return Long.toString((long) number);

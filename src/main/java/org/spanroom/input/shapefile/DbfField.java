@@ -80,8 +80,8 @@ record DbfField(String name, char type, int offset, int length, int decimals) {
         while (to > from && isBlank(row.get(to - 1))) {
             to--;
         }
-        if (from == to || row.get(from) == '*') {
-            return null; // blank, or a number that was too wide for its column
+        if (from == to || isStars(row, from, to)) {
+            return null; // blank, or stars, which programs write for no value
         }
         boolean whole = type == 'N' && decimals == 0;
         if (whole && to - from <= MOST_LONG_DIGITS) {
@@ -167,6 +167,15 @@ record DbfField(String name, char type, int offset, int length, int decimals) {
         return new String(row.array(), row.arrayOffset() + row.position() + offset, length, StandardCharsets.ISO_8859_1)
                 .replace('\0', ' ')
                 .strip();
+    }
+
+    private static boolean isStars(ByteBuffer row, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (row.get(i) != '*') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isBlank(byte b) {

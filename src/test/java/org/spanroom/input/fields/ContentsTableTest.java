@@ -10,9 +10,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.config.ContentsConfig;
 import org.spanroom.config.RunConfig;
@@ -129,6 +131,31 @@ class ContentsTableTest {
                         "line 5: the duct already has an item 'i1'",
                         "line 6: its kind is '', not innerduct, sleeve or cable",
                         "line 7: its kind is 'junk', not innerduct, sleeve or cable");
+    }
+
+    /** An export that wrote a row twice; the second cable is counted, so that no room is promised that there is not. */
+    @Test
+    void aCableThatIsListedTwiceIsReportedAndCounted() throws IOException {
+        ContentsTable table = read(HEADER + "D1,c1,cable,,0.5,,,100,live\n" + "D1,c1,cable,,0.5,,,100,live\n"
+                + "D1,,cable,,0.5,,,100,live\n" + "D2,c1,cable,,0.5,,,100,live\n");
+
+        assertThat(contents(table, "D1").cables()).hasSize(3);
+        assertThat(findings.all())
+                .extracting(Finding::detail)
+                .containsExactly(
+                        "line 3: the duct already has a cable 'c1'; both are counted. Remove one row, or give each "
+                                + "cable its own item");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1e300,1.0E300 in", "1e-300,1.0E-300 in", "0.0001,0.0001 in", "123456,123456 in"})
+    void aNumberOutOfRangeIsWrittenBriefly(String recorded, String written) throws IOException {
+        read(HEADER + "D1,c1,cable,," + recorded + ",,,100,live\n");
+
+        assertThat(findings.all())
+                .extracting(Finding::detail)
+                .singleElement(InstanceOfAssertFactories.STRING)
+                .contains(written + " is outside the plausible range");
     }
 
     /** The last cell of the header is empty in both rows, so that a decimal comma moves every cell and leaves no text over. */

@@ -116,6 +116,7 @@ class GeoPackageSourceTest {
         assertThat(layer.codes()).containsOnly(FindingCode.GEOMETRY_SRS_DIFFERS);
         assertThat(layer.findings().all()).extracting(Finding::featureId).containsExactly("3", "5");
         assertThat(layer.findings().all().get(0).detail())
+                .startsWith("feature 3 of the layer: ")
                 .contains("reference system 2263 (srs_id), its layer 4326; it was read in that of the layer");
         assertThat(layer.findings().all().get(1).detail()).contains("reference system 3857");
     }

@@ -38,6 +38,8 @@ class DbfTableTest {
                 "N 8 0,-4      ,Long -4",
                 "N 8 0,        ,null",
                 "N 8 0,********,null",
+                "N 8 0,   **   ,null",
+                "N 8 0,*4      ,String *4",
                 "N 8 0,12.5    ,Double 12.5",
                 "N 8 0,1e3     ,Double 1000.0",
                 "N 8 0,-       ,String -",
