@@ -86,7 +86,9 @@ final class FactRow {
                 return Optional.of(new RowProblem(
                         line(),
                         "",
-                        "it and the " + Counted.of(breaks(), "line") + " after it are one row",
+                        breaks() == 0
+                                ? "a quote (\") is not closed"
+                                : "it and the " + Counted.of(breaks(), "line") + " after it are one row",
                         "Close the quote (\") that begins in line " + line() + "."));
             }
         }

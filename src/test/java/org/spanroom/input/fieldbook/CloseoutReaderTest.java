@@ -243,6 +243,13 @@ class CloseoutReaderTest {
     }
 
     @Test
+    void aQuoteThatIsNotClosedInTheLastRowIsNamedWithoutLinesThatItSwallowed() throws IOException {
+        CloseoutReader.Result result = read(HEADER + ",D1:V1:V2,,status_reason,,,\"froze,,C,2027-03-01,,\n");
+
+        assertEquals("a quote (\") is not closed", result.problems().get(0).problem());
+    }
+
+    @Test
     void aNoteMayHaveSeveralLines() throws IOException {
         CloseoutReader.Result result =
                 read(HEADER + ",D1:V1:V2,,status,,,done,,C,2027-03-01,,\"first\nsecond, and third\"\n");
