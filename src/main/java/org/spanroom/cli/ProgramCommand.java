@@ -26,12 +26,12 @@ import picocli.CommandLine.Parameters;
         sortOptions = false,
         header = "Make the annual program: years, weeks and crews within budgets.",
         description = {
-            "Choose which spans are recovered in which year, so that the program is worth most",
-            "within the money and crew-hours of each year, and put them into weeks of crews:",
-            "permits in time, stop windows, embargoes, zone dates, change freezes, vault",
-            "set-ups shared by neighbors. The result comes with a bound: no year plan can be",
-            "worth more. Also what other budgets buy, what each condition costs, how often",
-            "each span stays chosen over the draws of the run, and a reserve in order.",
+            "Choose which spans are recovered in which year, so that the program is worth",
+            "most within the money and crew-hours of each year, and put them into weeks of",
+            "crews: permits in time, stop windows, embargoes, zone dates, change freezes,",
+            "vault set-ups shared by neighbors. The result comes with a bound: no year plan",
+            "can be worth more. Also what other budgets buy, what each condition costs, how",
+            "often each span stays chosen over the draws of the run, and a reserve in order.",
             "Writes layers (program.gpkg), tables, program.ics and program.json.",
             ""
         },

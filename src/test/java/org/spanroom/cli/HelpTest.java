@@ -36,6 +36,9 @@ class HelpTest {
                 .endsWith(".");
         assertThat(command.getUsageMessage().lines())
                 .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+        // A longer line would be broken again, which leaves its last word alone.
+        assertThat(command.getCommandSpec().usageMessage().description())
+                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
         // No word of a description got lost where its lines were broken.
         assertThat(words(command.getUsageMessage()))
                 .contains(command.getCommandSpec().args().stream()
