@@ -72,6 +72,9 @@ final class CloseoutReport {
         if (lines.size() > MOST_PROBLEMS) {
             line("  and " + Counted.whole(lines.size() - MOST_PROBLEMS) + " more");
         }
+        if (lines.size() > MOST_PROBLEMS || lines.size() < problems.size()) {
+            line("Each of these rows by itself: --json");
+        }
     }
 
     private void result(CloseoutSummary summary) {

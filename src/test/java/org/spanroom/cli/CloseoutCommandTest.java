@@ -249,6 +249,7 @@ class CloseoutCommandTest {
                 again.out()
                         .contains("2 rows (lines 2, 3): it is already entered as entry 1; the other rows are similar."),
                 again.out());
+        assertTrue(again.out().contains("\nEach of these rows by itself: --json\n"), again.out());
         assertTrue(again.out().contains("All of it is entered already."), again.out());
         assertArrayEquals(before, Files.readAllBytes(book));
 
@@ -269,6 +270,7 @@ class CloseoutCommandTest {
         CommandRun whole = closeout(file, book);
         assertEquals(ExitCode.INPUT, whole.exitCode());
         assertTrue(whole.out().contains("line 3, span: the run has no span 'D:1:2'"), whole.out());
+        assertFalse(whole.out().contains("--json"), whole.out());
         assertFalse(Files.exists(book));
 
         assertEquals(

@@ -83,17 +83,32 @@ final class FactRow {
             String cell = cells.get(place);
             boolean mayBreak = place == note && breaks(cell) <= MOST_NOTE_LINES && !holdsRows(cell);
             if (breaks(cell) > 0 && !mayBreak) {
-                return Optional.of(new RowProblem(
-                        line(),
-                        "",
-                        breaks() == 0
-                                ? "a quote (\") is not closed"
-                                : "it and the " + Counted.of(breaks(), "line") + " after it are one row",
-                        "Close the quote (\") that begins in line " + line() + "."));
+                boolean isOpen = holdsRows(cell) || (place == cells.size() - 1 && cell.endsWith("\n"));
+                return Optional.of(isOpen ? openQuote() : lineBreak(place));
             }
         }
         return SurplusCells.problem(cells.size(), width)
                 .map(problem -> new RowProblem(line(), "", problem, SurplusCells.REMEDY));
+    }
+
+    private RowProblem openQuote() {
+        String problem = breaks() == 0
+                ? "a quote (\") is not closed"
+                : "it and the " + Counted.of(breaks(), "line") + " after it are one row";
+        return new RowProblem(line(), "", problem, "Close the quote (\") that begins in line " + line() + ".");
+    }
+
+    private RowProblem lineBreak(int place) {
+        String column = places.entrySet().stream()
+                .filter(entry -> entry.getValue() == place)
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse("");
+        return new RowProblem(
+                line(),
+                column,
+                "the cell has a line break, which only a note may have",
+                "Write it in one line; if it has none, look for a quote (\") that is not closed.");
     }
 
     private static boolean holdsRows(String cell) {

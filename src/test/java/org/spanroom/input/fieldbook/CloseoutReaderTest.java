@@ -249,6 +249,26 @@ class CloseoutReaderTest {
         assertEquals("a quote (\") is not closed", result.problems().get(0).problem());
     }
 
+    /** Alt and Enter in a cell of a spreadsheet: the quote is closed, and another row follows. */
+    @ParameterizedTest
+    @CsvSource({
+        "'status_reason,,,\"froze\nagain\"', value",
+        "'site_hours,,,\"1.06\n\"', value",
+        "'status,,,done,,\"C\n\"', by"
+    })
+    void aLineBreakInACellIsNotCalledAnOpenQuote(String cells, String column) throws IOException {
+        String good = ",D1:V1:V2,,status,,,done,,C,2027-03-01,,\n";
+        String rest = column.equals("by") ? ",2027-03-01,,\n" : ",,C,2027-03-01,,\n";
+        CloseoutReader.Result result = read(HEADER + ",D1:V1:V2,," + cells + rest + good);
+
+        assertEquals(1, result.entries().size());
+        assertEquals(1, result.problems().size());
+        RowProblem found = result.problems().get(0);
+        assertEquals(2, found.line());
+        assertEquals(column, found.column());
+        assertTrue(found.problem().startsWith("the cell has a line break"), found.words());
+    }
+
     @Test
     void aNoteMayHaveSeveralLines() throws IOException {
         CloseoutReader.Result result =
