@@ -73,7 +73,7 @@ final class CloseoutReport {
             line("  and " + Counted.whole(lines.size() - MOST_PROBLEMS) + " more");
         }
         if (lines.size() > MOST_PROBLEMS || lines.size() < problems.size()) {
-            line("Each of these rows by itself: --json");
+            line("--json lists each of these rows.");
         }
     }
 

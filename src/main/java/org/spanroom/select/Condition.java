@@ -115,12 +115,12 @@ public final class Condition {
         } catch (RuntimeException problem) {
             throw new UsageException(
                     "--where '" + shown(text) + "' cannot be evaluated: " + problem.getMessage(), problem);
-        } catch (NoClassDefFoundError noConverter) {
-            // The converter of images, which the library tries last and whose own library is not in our jar.
+        } catch (NoClassDefFoundError missing) {
+            ConditionNames.rethrowOthers(missing);
             throw new UsageException(
                     "--where '" + shown(text)
                             + "' cannot be evaluated: it compares or calculates with a text that is not a number",
-                    noConverter);
+                    missing);
         }
     }
 }

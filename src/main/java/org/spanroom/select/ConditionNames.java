@@ -106,7 +106,7 @@ final class ConditionNames extends DefaultFilterVisitor {
             Object value = literal.getValue();
             if (type != null && type != String.class && !isOf(asked(type), value)) {
                 throw new UsageException("--where: column " + name.getPropertyName() + " holds "
-                        + (type == Boolean.class ? "true or false" : "numbers") + ", and '" + value + "' is none");
+                        + (type == Boolean.class ? "true or false" : "numbers") + ", not '" + value + "'");
             }
         }
     }
@@ -115,8 +115,16 @@ final class ConditionNames extends DefaultFilterVisitor {
     private static boolean isOf(Class<?> type, Object value) {
         try {
             return Converters.convert(value, type) != null;
-        } catch (NoClassDefFoundError noConverter) {
+        } catch (NoClassDefFoundError missing) {
+            rethrowOthers(missing);
             return false;
+        }
+    }
+
+    /** Throws on what is not the missing library of images: that would be a fault of ours. */
+    static void rethrowOthers(NoClassDefFoundError missing) {
+        if (!String.valueOf(missing.getMessage()).startsWith("javax/media/")) {
+            throw missing;
         }
     }
 

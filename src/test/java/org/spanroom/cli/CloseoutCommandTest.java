@@ -249,7 +249,7 @@ class CloseoutCommandTest {
                 again.out()
                         .contains("2 rows (lines 2, 3): it is already entered as entry 1; the other rows are similar."),
                 again.out());
-        assertTrue(again.out().contains("\nEach of these rows by itself: --json\n"), again.out());
+        assertTrue(again.out().contains("\n--json lists each of these rows.\n"), again.out());
         assertTrue(again.out().contains("All of it is entered already."), again.out());
         assertArrayEquals(before, Files.readAllBytes(book));
 

@@ -130,7 +130,7 @@ final class DuctItems {
         }
         String item = row.cell("item").isEmpty() ? "cable-" + (cables.size() + 1) : row.cell("item");
         if (!cableNames.add(item)) {
-            // Counted, because a cable too many takes room, and one too few would promise room that there is not.
+            // Counted: an extra cable understates the room, a missing one would overstate it.
             row.add(
                     FindingCode.UNUSABLE_VALUE,
                     "item",

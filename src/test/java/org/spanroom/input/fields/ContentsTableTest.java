@@ -133,7 +133,7 @@ class ContentsTableTest {
                         "line 7: its kind is 'junk', not innerduct, sleeve or cable");
     }
 
-    /** An export that wrote a row twice; the second cable is counted, so that no room is promised that there is not. */
+    /** An export that wrote a row twice; the second cable is counted, so that the room is not overstated. */
     @Test
     void aCableThatIsListedTwiceIsReportedAndCounted() throws IOException {
         ContentsTable table = read(HEADER + "D1,c1,cable,,0.5,,,100,live\n" + "D1,c1,cable,,0.5,,,100,live\n"
